@@ -38,9 +38,16 @@ describe('the day’s log', () => {
     const [one, two] = Array.from(readFileSync(join(day, 'day.md'), 'utf8').matchAll(name), (m) => m[1]!)
     const {out, code} = await note(`11:40 am ${one} and ${two} set in`)
     expect(code).toBe(0)
-    expect(out.split('\n').filter(Boolean).length).toBe(2)
+    expect(out.match(/^Noted in /gm)).toHaveLength(2)
     const said = readLog(readFileSync(log, 'utf8'), log).log!.rows.map((row) => `${row.dish} ${row.what}`)
     expect(said).toEqual([`${one} set in`, `${two} set in`])
+  })
+
+  it('says that a set-in without a number may be of some only, and how many are asked for', async () => {
+    const bare = await note('11:40 am bread set in')
+    expect(bare.out).toContain('write how many: “11:40 am bread 3 set in”')
+    expect((await note('11:45 am bread 2 set in')).out).not.toContain('write how many')
+    expect((await note('11:50 am bread drawn')).out).not.toContain('write how many')
   })
 
   it('keeps what a hand has written, byte for byte', async () => {

@@ -619,13 +619,55 @@ describe('the dishes of the day', () => {
     ['1 pm rye and Indian bread drawn, brown', ['rye-and-indian-bread: drawn']],
     ['1 pm custards drawn, 2 burnt', ['custards: drawn']],
     ['1 pm custards set in, not the mutton pies', ['custards: set in']],
-    ['1 pm custards and mutton pies not set in', ['note: custards and mutton pies not set in']],
+    ['1 pm custards and mutton pies not set in', ['custards: not set in', 'mutton-pies: not set in']],
     ['1 pm custards and trifle drawn', ['custards-and-trifle: drawn']],
+    ['1 pm dropped one loaf of household bread', ['household-bread: one dropped']],
+    ['1 pm dropped a loaf of household bread', ['household-bread: 1 dropped']],
+    ['1 pm 2 loaves of household bread set in', ['household-bread: 2 set in']],
+    ['1 pm both custards set in', ['custards: both set in']],
+    ['1 pm beide custards eingeschossen', ['custards: beide set in']],
+    ['1 pm the household bread is not in yet', ['household-bread: is not in yet']],
+    ['1 pm household bread later', ['household-bread: later']],
+    ['1 pm custards noch nicht drin', ['custards: noch nicht drin']],
+    ['1 pm guests later', ['note: guests later']],
+    ['1 pm fire went out, lit again', ['note: lit again', 'note: fire went out']],
+    ['1 pm Feuer ausgegangen, wieder angezündet', ['note: wieder angezündet', 'note: Feuer ausgegangen']],
+    ['1 pm the boys went out, lit again', ['note: the boys went out, lit again']],
+    ['1 pm door ajar 20 min', ['door: ajar 20 min']],
+    ['1 pm the door was left open 20 min', ['door: open 20 min']],
+    ['1 pm door left ajar for 20 minutes', ['door: ajar for 20 minutes']],
+    ['1 pm left the door open 20 min', ['door: open 20 min']],
+    ['1 pm opened the door for 20 min', ['door: opened for 20 min']],
+    ['1 pm Tür stand 20 min offen', ['door: offen 20 min']],
+    ['1 pm Tür angelehnt 20 min', ['door: angelehnt 20 min']],
+    ['1 pm left the door to the boys', ['note: left the door to the boys']],
   ])('are told of together: %s', (text, entries) => {
     const read = notesIn(text, dishes).map(parsed)
     expect(read.map((one) => (one.ok && one.entry.what === 'row' ? `${one.entry.reading}: ${one.entry.value}` : one))).toEqual(
       entries,
     )
+  })
+  it('are as many, and stood open as long, when they are read back', () => {
+    const rows = [
+      '| 12:00 | custards | both set in | |',
+      '| 12:05 | custards | einen fallen gelassen | |',
+      '| 12:10 | custards | not in yet | |',
+      '| 12:20 | door | ajar 20 min | |',
+      '| 12:50 | door | angelehnt 15 min | |',
+    ].join('\n')
+    const {log, messages} = readLog(
+      `---\ndate: 2027-06-12\nlit: 6:00\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${rows}\n`,
+      'log.md',
+      {dishes},
+    )
+    expect(messages).toEqual([])
+    expect(log!.rows).toMatchObject([
+      {what: 'set in', count: 2},
+      {what: 'lost', lost: 1},
+      {what: 'not in'},
+      {what: 'door', open: 20},
+      {what: 'door', open: 15},
+    ])
   })
   // What bakers write of set-ins and draws: common practice, no source.
   it('doubts a slip in what was done to one of the day’s dishes, and no remark', () => {

@@ -12,6 +12,7 @@ import {problemOf} from '../src/plan/problem.js'
 import {standingAgain} from '../src/plan/standing-again.js'
 import {lossesOf, toldOf} from '../src/plan/told.js'
 import type {Load, Plan} from '../src/plan/types.js'
+import {setInBeyond} from '../src/plan/unlogged.js'
 import {namesInLog} from '../src/scale/slug.js'
 import {changeWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
@@ -103,6 +104,46 @@ describe('what the log does not tell of', () => {
       }
     expect(tried).toBeGreaterThan(0)
   }, 60_000)
+})
+
+describe('what something that the log tells of went in too soon for', () => {
+  const {day, oven, receipts} = readDayFolder('corpus-demo')
+  const {plan, problem} = makePlan({oven, day, receipts})
+  const parts = plan.loads.flatMap(({at, dishes}) => dishes.map(({dish: id, draw}) => ({id, at, draw})))
+  const fileOf = (id: string): string => problem.dishes.find((d) => d.id === id)!.file.replace(/^.*\/|\.md$/g, '')
+  const once = (id: string): boolean => parts.filter((one) => fileOf(one.id) === fileOf(id)).length === 1
+  // Alone in its load, so that no other of it is told of, with one that is to be set in once it is drawn.
+  const [first, next] = parts
+    .filter(({id, at}) => once(id) && parts.filter((one) => one.at === at).length === 1)
+    .flatMap((one) => parts.filter((two) => once(two.id) && two.at >= one.draw.likely).map((two) => [one, two] as const))[0]!
+  const again = (now: number, ...rows: readonly (readonly [number, string, string])[]): ReturnType<typeof planAgain> => {
+    const lines = rows.map(([at, id, what]) => `| ${clock(at)} | ${fileOf(id)} | ${what} | |`).join('\n')
+    const text = `---\ndate: ${day.date}\nlit: ${clock(plan.lit)}\nraked: ${clock(plan.raked)}\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${lines}\n`
+    return planAgain({oven, day, now, options: {effort: 'quick'}}, problem, plan, readLog(text, 'log.md').log!)
+  }
+  it('is not thought to have been baked in five minutes', () => {
+    const soon = first.at + 5
+    const {plan: made, problem: rest} = again(soon, [soon, next.id, 'set in'])
+    expect(rest.done!.set.filter(({dish: id}) => id === first.id)).toEqual([])
+    const own = made.loads.find(({dishes}) => dishes.some(({dish: id}) => id === first.id))
+    expect(own === undefined || own.at >= soon).toBe(true)
+    expect(made.messages.filter(({rule}) => rule === 'not-in-unlogged')).toMatchObject([
+      {severity: 'warning', times: [first.at, soon]},
+    ])
+    // Where it can have had its time, it is out by then.
+    const late = Math.max(first.draw.likely, next.at)
+    const done = again(late, [late, next.id, 'set in'])
+    expect(done.problem.done!.set.find(({dish: id}) => id === first.id)!.drawn).toBeLessThanOrEqual(late)
+    expect(done.plan.messages.map(({rule}) => rule)).not.toContain('not-in-unlogged')
+  })
+  it('is not in until that is noted, where it was noted that it waits', () => {
+    const now = first.at + 30
+    const inside = (...rows: readonly (readonly [number, string, string])[]): unknown[] =>
+      again(now, ...rows).problem.done!.set.flatMap((one) => (one.dish === first.id ? [one.at] : []))
+    expect(inside()).toEqual([first.at])
+    expect(inside([first.at - 5, first.id, 'not in yet'])).toEqual([])
+    expect(inside([first.at - 5, first.id, 'waits'], [first.at + 20, first.id, 'set in'])).toEqual([first.at + 20])
+  })
 })
 
 describe('a log that calls dishes by their titles', () => {
@@ -270,6 +311,42 @@ describe('what a log with numbers tells of the parts of a plan', () => {
     const third = inside(...all, [740, '8 burnt'], [750, 'set in'], [770, '8 burnt'], [780, 'set in']) as number[][]
     expect(third.reduce((sum, [count]) => sum + count!, 0)).toBe(8)
   })
+  it('has in the oven what no plan had a place for and was set in all the same, as far as the day asks for it', () => {
+    const ten = new Map([['pies', {...pies, count: 10}]])
+    const {likely} = pies.need.minutes
+    const inside = (...rows: readonly (readonly [number, string, string?])[]): unknown[] =>
+      toldOf(plan, logOf(360, 480, rows), ten).flatMap(({count, at, draw, saidIn, saidOut, again, stays}) =>
+        again || (saidOut !== undefined && saidIn === undefined) ? [[count, at, draw, saidIn, saidOut, stays]] : [],
+      )
+    // What goes in with the rest is done with it; alone, after its receipt's time, and it stays until that is told.
+    expect(inside([605, 'set in 10'])).toEqual([[2, 600, 650, 605, undefined, undefined]])
+    expect(inside([605, 'set in'], [720, 'set in'], [730, '1 set in'])).toEqual([[1, 730, 730 + likely, 730, undefined, true]])
+    expect(inside([605, 'set in'], [720, 'set in'], [730, 'set in'])).toEqual([[2, 730, 730 + likely, 730, undefined, true]])
+    expect(inside([605, 'set in 8'])).toEqual([])
+    const none = {loads: []}
+    expect(toldOf(none, logOf(360, 480, [[605, 'set in']]), ten)).toMatchObject([{count: 10, saidIn: 605, again: true}])
+    expect(toldOf(none, logOf(360, 480, [[605, 'not risen']]), ten)).toEqual([])
+    // Baked all the same, though nobody noted when it went in.
+    expect(toldOf(none, logOf(360, 480, [[700, 'drawn']]), ten)).toMatchObject([{count: 10, at: 700 - likely, saidOut: 700}])
+    // The day asks for more since.
+    const twelve = [{...pies, count: 12}]
+    const told = toldOf(plan, logOf(360, 480, [[605, 'set in 12']]), new Map([['pies', pies]]), twelve)
+    expect(told.reduce((sum, part) => sum + (part.saidIn === 605 ? part.count : 0), 0)).toBe(12)
+  })
+  it('counts no more than the day asks for, and says so', () => {
+    const dishes = new Map([['pies', pies]])
+    const log = logOf(360, 480, [[605, 'set in 9']])
+    expect(toldOf(plan, log, dishes).reduce((sum, part) => sum + (part.saidIn === 605 ? part.count : 0), 0)).toBe(8)
+    expect(setInBeyond(dishes, log)).toMatchObject([
+      {rule: 'set-in-beyond', line: log.rows[0]!.line, reason: expect.stringMatching(/^Mutton pies: 9 set in .* asks for 8:/)},
+    ])
+    const beyond = (...rows: readonly (readonly [number, string, string?])[]): number =>
+      setInBeyond(dishes, logOf(360, 480, rows)).length
+    expect(beyond([605, 'set in 6'], [700, 'set in 3'])).toBe(1)
+    expect(beyond([605, 'set in 6'], [700, 'set in 2'])).toBe(0)
+    expect(beyond([605, 'set in 8'], [640, '1 burnt'], [700, '1 set in'])).toBe(0)
+    expect(beyond([605, 'set in 24 biscuits'])).toBe(0)
+  })
   it('does not take “24 biscuits” for vessels where there are not so many', () => {
     expect(told([605, 'set in 24 biscuits'])).toEqual(told([605, 'set in']))
   })
@@ -347,6 +424,32 @@ describe('a day planned again after numbers in the log', async () => {
 
   it('is about four pies that go in at once, as the morning has it', () => {
     expect(morning.loads.map((l) => l.dishes.map((d) => d.count).reduce((a, b) => a + b))).toEqual([4])
+  })
+  it('has in the oven what it had left out, and every one of what is asked for since', () => {
+    // Of four the morning's plan has three.
+    const three = {
+      ...morning,
+      loads: morning.loads.map((l) => ({
+        ...l,
+        dishes: l.dishes.map((one) => ({...one, count: 3})),
+        placed: l.placed.slice(0, 3),
+      })),
+    }
+    const rows = logOf(lit, raked, [[set, 'set in 4']])
+    const all = planAgain({oven, day: today, now: set + 10, options: {effort: 'quick'}}, problem, three, rows)
+    expect([loadsOf(all, true), loadsOf(all, false)]).toEqual([4, 0])
+    const {placed, dishes} = all.plan.loads[0]!
+    expect(placed).toHaveLength(4)
+    expect(dishes.every(({draw}) => draw.likely > set)).toBe(true)
+    expect(all.plan.unplaced).toEqual([])
+    expect(broken(all)).toEqual([])
+    // All of it takes its heat.
+    const few = planAgain({oven, day: today, now: set + 10, options: {effort: 'quick'}}, problem, three, {
+      ...rows,
+      rows: rows.rows.map((row) => ({...row, count: 3})),
+    })
+    const at = Math.round((set + 40 - lit) / all.plan.forecast.step)
+    expect(all.plan.forecast.baking.likely[at]).toBeLessThan(few.plan.forecast.baking.likely[at]!)
   })
   it('sets in later what was not set in, and says so', () => {
     const part = again(set + 10, [set, 'set in 3 of 4'])

@@ -53,6 +53,12 @@ describe('the sheets of a day that has begun', () => {
 
   it('say first what is in the oven, and since when', () => {
     expect(planText(at(500))).toContain('At 8:20 am in the oven: Household bread (since 8:10 am).')
+    // Of more than are in it, how many are.
+    const {problem: few, ...rest} = at(500)
+    const more = {...few, dishes: few.dishes.map((one) => ({...one, count: one.count + 2}))}
+    expect(planText({...rest, problem: more}).replace(/\s+/g, ' ')).toMatch(
+      /At 8:20 am in the oven: Household bread \(\d+ of \d+, since 8:10 am\)/,
+    )
     expect(planText(at(600))).toContain('At 10:00 am nothing is in the oven.')
     const german = planText(at(500), {style: styleOf({language: 'de'})})
     expect(german).toContain('Um 08:20 im Ofen: Household bread (seit 08:10).')

@@ -6,13 +6,14 @@ import writeFileAtomic from 'write-file-atomic'
 import {armCaution} from '../lexicon/signs.js'
 import {type LogOptions, readLog} from '../oven/log.js'
 import {appendToLog} from '../oven/log-append.js'
-import {entryText, notesIn, parseNote} from '../oven/note.js'
+import {countAt} from '../oven/log-counts.js'
+import {entryText, type LogEntry, notesIn, parseNote} from '../oven/note.js'
 import {readOven} from '../oven/read.js'
 import {readDay} from '../plan/day.js'
 import {copyToMake, itemsNoted, type KeptDay} from '../plan/kept-days.js'
 import {inWordsOnly} from '../plan/told-doughs.js'
 import type {DayItem} from '../plan/types.js'
-import {namesInLog, namesOfEach} from '../scale/slug.js'
+import {namesInLog, namesOfEach, slug, slugOf} from '../scale/slug.js'
 import type {Given} from './arguments.js'
 import {Failure, fileFailure, messageLines, usageFailure} from './failure.js'
 import {decodeText, readText} from './files.js'
@@ -100,15 +101,25 @@ export async function runNote(given: Given): Promise<Outcome> {
     const lines = entries.map((entry) => `Noted in ${file}: ${entryText(entry)}\n`)
     if (copy !== null) lines.push(`Kept the day as ${dayFile} has it now: ${join(firings, copy)}\n`)
     const plain = inWordsOnly(entries)
+    const counts = entries.flatMap((entry) => bareSetIn(entry, items) ?? [])
     const arm = entries.some((entry) => entry.what === 'row' && entry.read?.kind === 'arm')
     return {
-      out: `${lines.join('')}${plain ? 'In words only: the plan takes nothing from it.\n' : ''}${arm ? `${armCaution.title}. ${armCaution.instead}\n` : ''}`,
+      out: `${lines.join('')}${plain ? 'In words only: the plan takes nothing from it.\n' : ''}${counts.join('')}${arm ? `${armCaution.title}. ${armCaution.instead}\n` : ''}`,
       err: messageLines(warnings),
       code: 0,
     }
   } finally {
     await release()
   }
+}
+
+/** What is said of a set-in without a number, of a dish of which there may be several; null of anything else. */
+function bareSetIn(entry: LogEntry, items: readonly DayItem[]): string | null {
+  if (entry.what !== 'row' || entry.value !== 'set in') return null
+  const item = items.find(({file, title}) => [slugOf(file), slug(title)].includes(entry.reading))
+  const asked = item?.amount == null ? null : countAt(item.amount)
+  if (!item || asked?.count === 1) return null
+  return `Without a number it is all that the plan then has to go in; if it is not, write how many: “${entry.time} ${entry.reading} ${asked?.count ?? 2} set in”.\n`
 }
 
 /** The copies of the day; one that cannot be read is an error. */

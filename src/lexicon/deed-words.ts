@@ -49,6 +49,37 @@ export const deedWords: readonly DeedWord[] = [
     'nicht gegangen, noch nicht gegangen, ist nicht gegangen, ist noch nicht gegangen, sind nicht gegangen, sind noch nicht gegangen',
   ),
   row('not risen', 'of a dish', 'still rising', 'still rising, geht noch'),
+  row(
+    'not in',
+    'at the end',
+    'not set in',
+    'not set in, not set in yet, not yet set in, not in, not in yet, not yet in, not in the oven, not in the oven yet, not yet in the oven',
+  ),
+  row(
+    'not in',
+    'at the end',
+    'has not gone in',
+    'has not gone in, have not gone in, has not gone in yet, have not gone in yet, is not in, are not in, is not in yet, are not in yet, is not set in yet, are not set in yet',
+  ),
+  row(
+    'not in',
+    'at the end',
+    'waits',
+    'waits, wait, waiting, is waiting, are waiting, still waits, still waiting, must wait, has to wait',
+  ),
+  row('not in', 'at the end', 'later', 'later, goes in later, go in later, comes later, to go in later, put off'),
+  row(
+    'not in',
+    'at the end',
+    'nicht eingeschoben',
+    'nicht eingeschoben, noch nicht eingeschoben, nicht eingeschossen, noch nicht eingeschossen, nicht im ofen, noch nicht im ofen, nicht drin, noch nicht drin, ist noch nicht drin, sind noch nicht drin',
+  ),
+  row(
+    'not in',
+    'at the end',
+    'wartet',
+    'wartet, warten, wartet noch, warten noch, muss warten, später, kommt später, kommen später',
+  ),
   // Nobody eats it: "burnt at the edge" is not lost.
   row(
     'lost',

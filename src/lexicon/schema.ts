@@ -596,7 +596,7 @@ export type EveningWord = z.infer<typeof eveningWordSchema>
  */
 export const deedWordSchema = z.object({
   id: z.string(),
-  deed: z.enum(['mixed', 'shaped', 'not risen', 'set in', 'drawn', 'lost']),
+  deed: z.enum(['mixed', 'shaped', 'not risen', 'not in', 'set in', 'drawn', 'lost']),
   where: z.enum(['anywhere', 'at the end', 'of a dish', 'short']),
   words: z.array(z.string()).min(1),
   source: z.string(),
@@ -613,7 +613,10 @@ export const noteWordSchema = z.object({
     'counted',
     'part of the floor',
     'single',
+    'pair',
+    'fire out',
     'door',
+    'door left',
     'door opened',
     'door shut',
     'lit again',

@@ -3,6 +3,7 @@ import {plainLetters} from '../lexicon/index.js'
 import {noteWords} from '../lexicon/note-words.js'
 import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
 import {lossEnd, moveAtEnd} from './log-deeds.js'
+import {isThing} from './log-dishes.js'
 
 /**
  * Numbers of vessels in the log: "set in 2", "2 of 3 set in", "drawn 4, 1 dropped". A number with a unit of time, of a clock or of weight
@@ -24,10 +25,13 @@ function tokensOf(text: string): Token[] {
   }))
 }
 
+const pairs: ReadonlySet<string> = new Set(noteWords.flatMap(({use, words}) => (use === 'pair' ? words : [])))
+
 /** The whole number that a word is, written in digits or not; null where it is none. */
 function numberOf(word: string | undefined): number | null {
   if (word === undefined) return null
   if (/^\d{1,3}$/.test(word)) return Number(word)
+  if (pairs.has(word.toLowerCase())) return 2
   return cardinals[plainLetters(word)] ?? null
 }
 
@@ -222,7 +226,12 @@ export function dishNotes(main: string): DishNote[] {
   const add = (from: number, to: number, value: string, counted: boolean): void => {
     const dish = name(from, to)
     // "gingerbread 3 burnt" has its number behind, and names no batch.
-    if (dish !== '' && numberOf(dish.split(' ').at(-1)!.toLowerCase()) === null) found.push({dish, value, counted})
+    if (dish === '' || numberOf(dish.split(' ').at(-1)!.toLowerCase()) !== null) return
+    found.push({dish, value, counted})
+    // "A loaf of sourdough", „ein Laib Roggenbrot“.
+    const [thing = '', ...own] = dish.split(' ')
+    const its = /^(?:of|von|vom)$/i.test(own[0] ?? '') ? own.slice(1) : own
+    if (isThing(thing.toLowerCase()) && its.length > 0) found.push({dish: its.join(' ').replace(/^the /i, ''), value, counted})
   }
   const first = numberOf(words[0]?.toLowerCase())
   const deed = deedAt(words)

@@ -23,7 +23,9 @@ export interface DoorTold {
 
 const doors = noteWordsOf('door')
 const shut = noteWordsOf('door shut')
-const moves = [...noteWordsOf('door opened'), ...shut].sort((a, b) => b.length - a.length)
+const opened = noteWordsOf('door opened')
+const moves = [...opened, ...shut].sort((a, b) => b.length - a.length)
+const left = noteWordsOf('door left')
 
 /** Whether a row is of the door. */
 export const isDoor = (reading: string): boolean => doors.includes(reading.trim().toLowerCase())
@@ -31,11 +33,25 @@ export const isDoor = (reading: string): boolean => doors.includes(reading.trim(
 /** A note of the door, "door was open half an hour": what was done to it, as a row's value has it; null for any other note. */
 export function doorNote(words: string): string | null {
   const small = words.toLowerCase()
-  const door = doors.find((name) => small.startsWith(`${name} `) || small.startsWith(`${name}: `))
-  const behind = door === undefined ? '' : words.slice(door.length).replace(/^:? /, '')
-  const done = behind.replace(/^(?:was|stood|war|stand) /i, '')
-  return moves.some((move) => done.toLowerCase() === move || done.toLowerCase().startsWith(`${move} `)) ? done : null
+  // "Left the door open", "opened the door for a minute".
+  const verb = [...left, ...opened].find((word) => doors.some((name) => small.startsWith(`${word} ${name}`)))
+  const from = verb === undefined ? 0 : verb.length + 1
+  const door = doors.find((name) => small.startsWith(`${name} `, from) || small.startsWith(`${name}: `, from))
+  if (door === undefined) return null
+  let done = words.slice(from + door.length).replace(/^:? /, '')
+  for (let word = leftAt(done); word !== undefined; word = leftAt(done)) done = done.slice(word.length + 1)
+  const said = done.toLowerCase()
+  if (moves.some((move) => said === move || said.startsWith(`${move} `))) return done
+  if (verb !== undefined && opened.includes(verb)) return `${verb} ${done}`
+  // “Tür stand 20 min offen”: for how long stands before what it was.
+  const last = opened.find((move) => said.endsWith(` ${move}`))
+  const length = last === undefined ? '' : done.slice(0, done.length - last.length - 1)
+  return last !== undefined && (parseDuration(length).ok || lengthIn(length) !== null) ? `${last} ${length}` : null
 }
+
+/** What some words begin with that only says how the door was left. */
+const leftAt = (words: string): string | undefined =>
+  moves.some((move) => words.toLowerCase() === move) ? undefined : left.find((word) => words.toLowerCase().startsWith(`${word} `))
 
 /**
  * Read "open 4 min", "open for half an hour", "open 10:50 to 11:20", "since 10:50", "offen eine Viertelstunde".

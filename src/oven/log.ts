@@ -17,7 +17,7 @@ import {mostWood} from './fire.js'
 import {BURNS, type FireToCome, fireToCome, isDated} from './fire-again.js'
 import {countAt, countOnly, isAllLost, isDrawnLost, isWholeLoss, lostIn, WHOLE_LOSS} from './log-counts.js'
 import {type Deed, deedMeant, deedOf} from './log-deeds.js'
-import {dishesLike, isDish} from './log-dishes.js'
+import {dishesLike, isDish, isThing, resemblesDish} from './log-dishes.js'
 import {doorTold, isDoor, LOOKED_IN, unclearDoor} from './log-door.js'
 import {clockText} from './note-clock.js'
 import {mainOf, noteWordsOf} from './note-words.js'
@@ -32,13 +32,15 @@ export interface LogRow {
   readonly at: number
   /** True minutes since the fire was lit, with the clocks' change where a zone is known; null where `lit` is not. */
   readonly elapsed: number | null
-  readonly what: 'reading' | 'mixed' | 'shaped' | 'not risen' | 'set in' | 'drawn' | 'lost' | 'door' | 'note'
+  readonly what: 'reading' | 'mixed' | 'shaped' | 'not risen' | 'not in' | 'set in' | 'drawn' | 'lost' | 'door' | 'note'
   readonly kind?: ReadingKind
   readonly value?: number | string
-  /** File name of the receipt without `.md`, for what was mixed, shaped, set in or drawn, or has not risen yet. */
+  /** File name of the receipt without `.md`, for what was mixed, shaped, set in or drawn, or has not risen or is not in the oven yet. */
   readonly dish?: string
   /** How many vessels were set in or drawn; absent where the row does not say, and means all that were to be. */
   readonly count?: number
+  /** The number is of something else than the dish or its vessels by its words: "24 biscuits". */
+  readonly pieces?: true
   /** How many vessels were dropped, burnt or else lost: beside those set in, among those drawn. */
   readonly lost?: number
   /** All of it was lost, and `lost` is what the rows before leave of it, or more than any day bakes where they do not tell. */
@@ -601,7 +603,7 @@ function dishEvent(
   reading: string,
   value: string,
   note: string,
-): Pick<LogRow, 'what' | 'dish' | 'count' | 'lost' | 'whole' | 'off'> | null {
+): Pick<LogRow, 'what' | 'dish' | 'count' | 'pieces' | 'lost' | 'whole' | 'off'> | null {
   // "note | mixed the bread" is the note that it was written as.
   if (readingKind(reading) || /^note$/i.test(reading)) return null
   const dish = stemOf(reading).replace(/\.md$/, '')
@@ -622,6 +624,7 @@ function dishEvent(
   const behind = deed.slice(done.length)
   const more = after === undefined ? countAt(behind) : null
   const count = (after === undefined ? more?.count : before?.count) ?? countOnly(note)
+  const [of = ''] = /^\p{L}+/u.exec((after === undefined ? (more?.rest ?? '') : counted![0]).trim()) ?? []
   const lost = loss?.lost ?? lostIn(note)?.lost
   const drawn = done.deed === 'drawn'
   const whole =
@@ -631,6 +634,7 @@ function dishEvent(
       : isAllLost(note) || isAllLost(value.slice(value.search(/[,;]/) + 1).trim()))
   const numbers = {
     ...(count === null ? {} : {count}),
+    ...(of === '' || isThing(stemOf(of)) || resemblesDish(stemOf(of), [dish]) ? {} : {pieces: true as const}),
     ...(lost === undefined ? {} : {lost}),
     ...(whole ? {lost: count ?? WHOLE_LOSS, whole: true as const} : {}),
   }

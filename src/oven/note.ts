@@ -7,7 +7,7 @@ import {deedBehind, deedMeant, deedOf, lettersOff, lossEnd, moveAhead, shortMove
 import {type DayNames, dishesLike, dishMeant, isDish, isNearDish, isThing, resemblesDish} from './log-dishes.js'
 import {doorNote, doorTold, unclearDoor} from './log-door.js'
 import {type ClockContext, clockText, toldTime} from './note-clock.js'
-import {countIn, type FireDeed, fireDeed, mainOf, partAtEnd, partsIn, remarkOf, woodNoted} from './note-words.js'
+import {countIn, type FireDeed, fireDeed, mainOf, noteWordsOf, partAtEnd, partsIn, remarkOf, woodNoted} from './note-words.js'
 import {DAY_KINDS, parseReading, readingKind} from './signs.js'
 import type {ReadingKind} from './types.js'
 
@@ -207,7 +207,11 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     const counted = counts ? told.find((one) => one.counted) : undefined
     if (counted !== undefined) return row(counted.dish, counted.value)
   }
-  if (dish && !isUndone(name) && !isNotYet(value)) return row(name, value)
+  const bare = name.replace(/^the /i, '')
+  const known = names.dishes.length > 0 && dishMeant(stemOf(bare), names) !== null
+  // "The rest later" is of nothing of the day's.
+  const onlyWords = deedOf(value)?.deed === 'not in' && !known
+  if (dish && !isUndone(name) && !isNotYet(value) && !onlyWords) return row(known ? bare : name, value)
   const loss = dish ? null : lostIn(main)
   const whose = loss?.rest.replace(/:$/, '') ?? ''
   if (loss && loss.at === loss.rest.length && whose !== '' && whose.split(' ').length <= DISH_WORDS && !isUndone(whose))
@@ -333,6 +337,8 @@ export function notesIn(text: string, dishes: readonly string[], alike?: DayName
     if (parseClock(head.replace(/,$/, '')).ok) time = `${head} `
   }
   const rest = words.slice(time.length)
+  const relit = relitIn(rest)
+  if (relit !== null) return [`${time}${relit.deed}`, `${time}note: ${relit.before}`]
   const fire = fireDeed(rest)
   if (fire !== null && (fire.wood !== null || fire.rest !== '')) return fireNotes(time, fire, names)
   const first = rest.split(' ')[0]!
@@ -345,6 +351,17 @@ export function notesIn(text: string, dishes: readonly string[], alike?: DayName
   const deeds = each.length > 1 && each.every((some) => some.length > 0) ? each.flat() : deedsIn(rest, names)
   return deeds.length > 1 ? deeds.map((deed) => `${time}${deed}`) : [text]
 }
+
+/** "Fire went out, lit again": that it was lit again, and what was said before that; null for anything else. */
+function relitIn(words: string): {readonly deed: string; readonly before: string} | null {
+  for (const between of words.matchAll(/[,;:.] (?:and |und )?| and | und | - | [–—] /gi)) {
+    const [before, deed] = [words.slice(0, between.index), words.slice(between.index + between[0].length)]
+    if (outs.includes(before.trim().toLowerCase()) && fireNote(deed, '')?.what === 'lit') return {deed, before}
+  }
+  return null
+}
+
+const outs = noteWordsOf('fire out')
 
 /**
  * The readings of some words with what else they tell, "floor 230 °C, vault 260 °C, bread in", each with the remarks behind it; nothing where

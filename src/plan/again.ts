@@ -15,7 +15,7 @@ import {byOwnNames} from './own-names.js'
 import {rules} from './rules.js'
 import {type SpareBaked, spareBaked, spareSetIn} from './spare-set-in.js'
 import type {Change, Day, Fired, Plan, PlanProblem} from './types.js'
-import {goneUnlogged, rakingUnlogged, unlogged, woodUnlogged} from './unlogged.js'
+import {goneUnlogged, notInUnlogged, rakingUnlogged, setInBeyond, unlogged, woodUnlogged} from './unlogged.js'
 import {unrisen} from './unrisen.js'
 import {untimelyLoad} from './untimely.js'
 import {unfinished} from './wanting.js'
@@ -167,7 +167,7 @@ interface Followed {
 
 function toldOfDay(
   {now, problem, plan, before, inForce, log, baked, otherwise, changed}: Followed,
-  {again, rest, expected, unlit}: Corrected,
+  {again, rest, expected, unlit, passedOver}: Corrected,
 ): ToldOfDay {
   const byId = new Map([...problem.dishes, ...rest.dishes].map((d) => [d.id, d]))
   const {firing} = again
@@ -195,6 +195,8 @@ function toldOfDay(
     ...early.map(({message}) => message),
     ...halfHourWanting(rest, log),
     ...spareSetIn(baked, log),
+    ...setInBeyond(new Map(rest.dishes.map((dish) => [dish.id, dish])), log),
+    ...notInUnlogged(passedOver, rest, byId),
     ...unlogged(rest, byId, log),
     ...goneUnlogged(rest, byId, log, notEaten),
     ...woodUnlogged(log, plan, firing.wood),

@@ -229,7 +229,8 @@ function changedLine(
   let left = Math.max(0, countOf(line.dishes) - done)
   const stay = own.flatMap((dish): Dish[] => {
     // What is made otherwise now is made anew; what is mixed as before is set in as that was to be.
-    const waits = alike ? Math.min(left, dish.count - had(dish.id)) : 0
+    // The log may have set in more of it than was asked for till now.
+    const waits = alike ? Math.min(left, Math.max(0, dish.count - had(dish.id))) : 0
     left -= waits
     const count = had(dish.id) + waits
     return count > 0 ? [asNow(withCount(dish, count))] : []

@@ -2,7 +2,7 @@ import {bakingAt} from '../oven/forecast.js'
 import type {FiringLog, LogRow} from '../oven/log.js'
 import type {Firing} from '../oven/types.js'
 import type {Dish} from '../scale/types.js'
-import {type AskedSince, type Asking, askedAnew} from './asked-since.js'
+import {type AskedAnew, type AskedSince, type Asking, askedAnew} from './asked-since.js'
 import {burned} from './burned.js'
 import {doughsSoFar, soonerThanLooked} from './dough.js'
 import {inOrder} from './events.js'
@@ -14,9 +14,9 @@ import {onFires, presumedBy, toldTimes} from './presumed.js'
 import {hoursOf} from './problem.js'
 import {secondFire} from './second-fire.js'
 import {simulator} from './simulator.js'
-import {type SoFar, soFar} from './so-far.js'
+import {type PassedOver, type SoFar, soFar} from './so-far.js'
 import {standingAgain} from './standing-again.js'
-import {missingOf, toldOf} from './told.js'
+import {missingOf, type Told, toldOf} from './told.js'
 import {type DoughLog, toldDoughs} from './told-doughs.js'
 import type {Fired, Plan, PlannedDough, PlanProblem} from './types.js'
 import {fireWays} from './ways/of-fire.js'
@@ -49,6 +49,8 @@ export interface Corrected {
   readonly expected: number
   /** A second fire was to be lit by now, and was not by what the floor has. */
   readonly unlit: boolean
+  /** What is not thought to have been set in, since what was to follow it was. */
+  readonly passedOver: readonly PassedOver[]
 }
 
 /**
@@ -72,7 +74,8 @@ export function correct(
   const {ambient = 20} = problem
   const till = new Map(problem.dishes.map((d) => [d.id, d]))
   // What the log says was set in is in, though the plan made at a reading had no place for it: it is as the morning's plan had it.
-  const parts = toldOf({...followed, loads: [...followed.loads, ...missingOf(followed, morning, log, till)]}, log, till)
+  const since = (input.anew?.to.lines ?? []).flatMap((line) => line.dishes)
+  const parts = toldOf({loads: [...followed.loads, ...missingOf(followed, morning, log, till)]}, log, till, since)
   const told = toldTimes(parts)
   const second = secondFire(input, {now, log, firing, plan: followed, before, parts, told})
   const [relit] = furtherFires(log, followed, second.at)
@@ -80,8 +83,8 @@ export function correct(
   const readyAgain = relit ? readyAfter(lit + relit.minutes, relit.firing) : second.at
   const fires = onFires(parts, second, [readyAfter(lit, firing), readyAgain])
   const noted: DoughLog = {log, morning, dishes: problem.dishes}
-  const gone = soFar({...noted, now, plan: followed, parts, told, second, fires})
-  const so = {...gone, set: standingAgain(problem, gone.set, gone.again)}
+  const soFarOf = (some: readonly Told[]): SoFar => soFar({...noted, now, plan: followed, parts: some, told, second, fires})
+  const so = soFarOf(parts)
   const presumed = presumedBy(told, lit - followed.lit, second, fires)
   const doughsOf = (
     {set, toCome, plan}: Pick<SoFar, 'set' | 'toCome'> & {readonly plan: Plan},
@@ -93,9 +96,13 @@ export function correct(
   const anew = input.anew
     ? askedAnew(input.anew.asking, input.anew.to, {...begun, log, doughs: doughsOf(begun, problem.dishes)})
     : null
-  const {set, drawn, plan} = anew ?? begun
   const {day, dishes} = anew?.asking ?? problem
   const byId = new Map(dishes.map((d) => [d.id, d]))
+  const {drawn, plan} = anew ?? begun
+  // What is asked for since and set in already, before any plan had it.
+  const fresh = soFarOf(anew ? toldOf({loads: []}, log, ofNewReceipts(anew, problem.dishes)) : [])
+  const allSet = [...(anew ?? begun).set, ...fresh.set]
+  const set = standingAgain({...problem, dishes}, allSet, new Set([...so.again, ...fresh.again]))
   const least = anew ? hoursOf(day, dishes) : 0
   const oven = ovenSoFar(input, {now, log, firing, plan, secondAt: second.at, set, dishes: byId, ambient, least})
   const doughs = doughsOf(anew ?? begun, dishes).filter(({dish}) => byId.has(dish))
@@ -112,13 +119,20 @@ export function correct(
   const again = ways.length > 0 ? {...planned, ways} : planned
   return {
     again,
-    followed: {...again, loads: [...drawn, ...again.loads]},
+    followed: {...again, loads: [...drawn, ...fresh.drawn, ...again.loads]},
     rest,
     ...(anew ? {asking: anew.asking} : {}),
     said: oven.said,
     expected: expectedAt(now - lit, input, oven, morning),
     unlit: second.unlit,
+    passedOver: so.passedOver,
   }
+}
+
+/** The dishes of a day that no plan had before, of receipts that the log knows nothing of till then. */
+function ofNewReceipts({asking, fresh}: AskedAnew, before: readonly Dish[]): Map<string, Dish> {
+  const own = asking.dishes.filter(({id, file}) => fresh.has(id) && before.every((dish) => dish.file !== file))
+  return new Map(own.map((dish) => [dish.id, dish]))
 }
 
 /** The rest of a day with its doughs as they are. What had not risen waits till it is looked at again, unless something is lost for that. */

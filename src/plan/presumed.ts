@@ -15,7 +15,9 @@ export interface ToldTime {
 
 /** When the parts of a plan were set in and drawn of which the log tells that. */
 export function toldTimes(parts: readonly Told[]): ToldTime[] {
-  return parts.flatMap(({at: plannedIn, draw, saidIn, saidOut}) =>
+  // What no plan knew of was neither late nor early.
+  const planned = parts.filter((part) => !part.again)
+  return planned.flatMap(({at: plannedIn, draw, saidIn, saidOut}) =>
     (
       [
         [saidIn, plannedIn, true],
@@ -50,7 +52,7 @@ export function onFires(parts: readonly Told[], second: SecondHour, ready: reado
     const its = parts.filter(own)
     // What the log has in the oven sooner was not kept waiting for the soak, and what is set in behind it was not either.
     const saidIn = its.flatMap((part) => part.saidIn ?? [])
-    return {first: Math.min(...its.map((part) => part.at)), ready: Math.min(at, ...saidIn)}
+    return {first: Math.min(...its.filter((part) => !part.again).map((part) => part.at)), ready: Math.min(at, ...saidIn)}
   }
   return [of((part) => part.at < second.planned, ready[0]), of((part) => part.at >= second.planned, ready[1])]
 }

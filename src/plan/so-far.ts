@@ -12,8 +12,19 @@ export interface SoFar {
   /** The loads of what has been drawn. */
   readonly drawn: readonly Load[]
   readonly toCome: readonly Followed[]
-  /** Those of `set` that were made again after a loss, and of whose place no plan tells. */
+  /** Those of `set` of whose place no plan tells: made again after a loss, or left out of the plan and set in all the same. */
   readonly again: ReadonlySet<DoneSoFar['set'][number]>
+  /** What is not thought to have been set in at its time, since something that was to follow it went in before it can have had as much as would do. */
+  readonly passedOver: readonly PassedOver[]
+}
+
+/** A part of a dish that is taken not to have been set in, and what went in instead. Times in minutes after midnight. */
+export interface PassedOver {
+  readonly dish: string
+  /** When it was to go in. */
+  readonly at: number
+  /** What the log says was set in, and when. */
+  readonly by: {readonly dish: string; readonly at: number}
 }
 
 /** The plan that was followed, and what the log tells of it. Times in minutes after midnight. */
@@ -39,10 +50,17 @@ export function soFar(begun: Begun): SoFar {
   const drawn: Load[] = []
   const toCome: Followed[] = []
   const again = new Set<DoneSoFar['set'][number]>()
-  for (const {part, early, ready, drawnAt} of timed) {
+  const passedOver: PassedOver[] = []
+  for (const {part, early, ready, drawnAt, followedBy} of timed) {
     const {entry, load, count, at: plannedIn, placed, saidIn, saidOut: out, lostAt, waits} = part
     // What was to be drawn before, or at the same opening, comes out first: its place may be wanted.
     const first = timed.flatMap((t) => (t.part.draw <= plannedIn && Number.isFinite(t.drawnAt) ? [t.drawnAt] : []))
+    if (followedBy) {
+      const {part: next, at, planned} = followedBy
+      if (planned <= now) passedOver.push({dish: entry.dish, at: planned, by: {dish: next.entry.dish, at}})
+      toCome.push(part)
+      continue
+    }
     const unsaid = waits ? Number.POSITIVE_INFINITY : Math.max(presumed.setIn(plannedIn, early?.at), ready, ...first)
     const at = lostAt ?? saidIn ?? Math.min(unsaid, out ?? Number.POSITIVE_INFINITY)
     // The heat is tested, and noted, before it is set in, and again and again while it waits for that.
@@ -56,11 +74,11 @@ export function soFar(begun: Begun): SoFar {
     const instead = part.gone === 'instead' ? ({instead: true} as const) : {}
     const one = {dish: entry.dish, count, at, drawn: drawnAt <= now ? drawnAt : null, placed, ...lost, ...instead}
     set.push(one)
-    if (part.again) again.add(one)
+    if (part.again && !part.gone) again.add(one)
     if (drawnAt <= now)
       drawn.push({number: load.number, at, dishes: [{...entry, count, draw: {...entry.draw, likely: drawnAt}}], placed})
   }
-  return {set, drawn, toCome, again}
+  return {set, drawn, toCome, again, passedOver}
 }
 
 /** When something is taken to have been done, by when the plan that was followed has it and when the morning's had. */
@@ -94,6 +112,8 @@ interface Timed {
   readonly early: Followed | undefined
   readonly ready: number
   readonly drawnAt: number
+  /** Set in before this can have had its time, by the log, though it was to go in once this was drawn: and when this was to be set in by now. */
+  readonly followedBy?: {readonly part: Told; readonly at: number; readonly planned: number}
 }
 
 function drawsOf({now, log, morning, dishes, parts, told, second}: Begun, presumed: ThoughtDone): Timed[] {
@@ -103,19 +123,34 @@ function drawsOf({now, log, morning, dishes, parts, told, second}: Begun, presum
   // it had had its time.
   const beforeTold = (planned: number): number =>
     Math.min(...told.flatMap((one) => (one.planned > planned || (one.setIn && one.planned === planned) ? [one.at] : [])))
+  // What was to go in once something was drawn, and went in before that can have been done, tells that it was never set in: its place was free.
+  const nextIn = (plannedOut: number, enough: number): {readonly part: Told; readonly at: number} | undefined => {
+    const soon = parts.flatMap((part) =>
+      part.saidIn !== undefined && !part.again && part.at >= plannedOut && part.saidIn < enough - rules.tick
+        ? [{part, at: part.saidIn}]
+        : [],
+    )
+    return soon.reduce<(typeof soon)[number] | undefined>((first, one) => (first && first.at <= one.at ? first : one), undefined)
+  }
   return parts.map((part) => {
     const {entry, count, at: plannedIn, draw: plannedOut, saidIn, saidOut, lostAt} = part
-    const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
+    const early = part.again ? undefined : take(meant.get(entry.dish) ?? [], count, plannedIn)
     // What is known to have been set in late is not thought drawn before it has had its time, or, where something went in that was to go in
     // after it, as much of it as will do.
     const ready = fitFrom(part, parts, {log, morning, dishes})
+    const thoughtIn = Math.max(presumed.setIn(plannedIn, early?.at), ready)
     const by = Math.max(saidIn ?? Number.NEGATIVE_INFINITY, ready) - plannedIn
     const thought = Math.max(presumed.drawn(plannedOut, early?.draw), by + plannedOut)
-    const byThen = Math.max(beforeTold(plannedOut), by + entry.draw.low)
+    const enough = (saidIn ?? thoughtIn) - plannedIn + entry.draw.low
+    const byThen = Math.max(beforeTold(plannedOut), enough)
     const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.min(thought, byThen)
     // Nothing bakes on while a later fire burns.
     const emptied =
       litFires.find((at) => (saidIn === undefined ? plannedIn < second.planned : at > saidIn)) ?? Number.POSITIVE_INFINITY
+    const sure = saidIn ?? saidOut ?? lostAt
+    const followedBy = sure === undefined && !part.waits ? nextIn(plannedOut, Math.min(enough, thought)) : undefined
+    if (followedBy)
+      return {part, early, ready, drawnAt: Number.POSITIVE_INFINITY, followedBy: {...followedBy, planned: thoughtIn}}
     return {part, early, ready, drawnAt: lostAt ?? saidOut ?? Math.min(unsaidOut, emptied)}
   })
 }

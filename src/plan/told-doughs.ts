@@ -94,21 +94,24 @@ export interface DoughLog {
 }
 
 /**
- * From when on at the soonest, minutes after midnight, the dough of a part can have been set in of which the log does not tell that it was:
- * what was worked late by half of the time that it then wants, and what was looked at and had not risen only when that is noted.
+ * From when on at the soonest, minutes after midnight, a part can have been set in of which the log does not tell that it was: a dough that was
+ * worked late by half of the time that it then wants, and what had not risen when it was looked at, or was noted as not in the oven yet, only when
+ * that is noted.
  *
  * @param parts all of the plan
  */
 export function fitFrom({entry: {dish: id}, at, saidIn}: Told, parts: readonly Told[], {log, morning, dishes}: DoughLog): number {
   const dish = dishes.find((one) => one.id === id)
-  if (!dish?.dough || saidIn !== undefined) return Number.NEGATIVE_INFINITY
-  const {rise, prove} = dish.dough
-  const its = parts.filter(({entry}) => entry.dish === id)
+  if (!dish || saidIn !== undefined) return Number.NEGATIVE_INFINITY
+  const its = parts.filter(({entry, again}) => entry.dish === id && !again)
   const times = [...new Set(its.map((part) => part.at))].sort((a, b) => a - b)
-  const deeds = (deed: DoughDeed): number[] => doughDeedsOf(log, deed, dish, morning, dishes)
+  const waits = log.rows.flatMap((row) => (row.what === 'not in' && isOf(row, dish) ? [row.at] : []))
+  const deeds = (deed: DoughDeed): number[] => (dish.dough ? doughDeedsOf(log, deed, dish, morning, dishes) : [])
   const lastIn = Math.max(...its.map((part) => part.saidIn ?? Number.NEGATIVE_INFINITY))
   const [next] = times.filter((time) => its.some((part) => part.at === time && part.saidIn === undefined))
-  if (at === next && deeds('not risen').some((seen) => seen > lastIn)) return Number.POSITIVE_INFINITY
+  if (at === next && [...waits, ...deeds('not risen')].some((seen) => seen > lastIn)) return Number.POSITIVE_INFINITY
+  if (!dish.dough) return Number.NEGATIVE_INFINITY
+  const {rise, prove} = dish.dough
   const [mixed, shaped] = (['mixed', 'shaped'] as const).map((deed) => deeds(deed)[times.indexOf(at)])
   const proves = prove?.likely ?? 0
   if (shaped !== undefined) return shaped + rules.leastRise * proves

@@ -2,6 +2,7 @@ import type {FiringLog, LogRow} from '../oven/log.js'
 import {slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
 import {type Followed, partsByDish, partsOf, share} from './followed.js'
+import {asItWas, isLeftOut, leftOut, setInAt} from './told-left-out.js'
 import type {Load, Plan} from './types.js'
 
 /** What the log tells of the parts of a plan: when each was set in and drawn, and how many vessels of it. */
@@ -26,7 +27,10 @@ export interface Told extends Followed {
   readonly lostAt?: number
   /** It was lost, in the oven or before; `instead` where as much of it was made and set in since, which counts in its place. */
   readonly gone?: 'lost' | 'instead'
-  /** It was made again after a loss, and no plan knows of it yet: when it is done, and where it stands, are what was lost would have had. */
+  /**
+   * No plan knows of it yet, since it was made again after a loss, or had no place in the plan that was followed: when it is done is what was
+   * lost or set in with it would have had, or its receipt's time, and where it stands nobody told.
+   */
   readonly again?: true
 }
 
@@ -40,15 +44,20 @@ export function rowAt(log: FiringLog, what: LogRow['what'], at: number | null, d
   return log.rows.find((row) => row.what === what && row.at === at && isOf(row, dish))
 }
 
-/** The number of vessels a row tells of; null where it tells of none, or of more than are baked ("24 biscuits" of two sheets). */
-function countOf(row: LogRow, baked: number): number | null {
-  return row.count === undefined || row.count > baked ? null : row.count
+/**
+ * The number of vessels a row tells of, no more than are baked; null where it tells of none, or of more of something else than are baked
+ * ("24 biscuits" of two sheets).
+ */
+function countOf({count, pieces}: LogRow, baked: number): number | null {
+  return count === undefined || (pieces && count > baked) ? null : Math.min(count, baked)
 }
 
 /** Dishes that the log calls alike: the parts of a plan they have, how many vessels they are in all, and the rows of the log. */
 interface Alike {
   readonly same: readonly Dish[]
   readonly parts: readonly Followed[]
+  /** What the day asks for of them and these parts leave out. */
+  readonly leftOut: readonly Told[]
   readonly baked: number
   readonly rows: readonly LogRow[]
 }
@@ -56,8 +65,15 @@ interface Alike {
 /**
  * The dishes as the log calls them, by their ids: each by its own name where some row has that, else by its receipt's, which other dishes
  * of the day may share.
+ *
+ * @param more what the day asks for since: as many as that may be told of
  */
-function alikeIn(parts: readonly Followed[], log: FiringLog, dishes: ReadonlyMap<string, Dish>): Map<string, Alike> {
+function alikeIn(
+  parts: readonly Followed[],
+  log: FiringLog,
+  dishes: ReadonlyMap<string, Dish>,
+  more: readonly Dish[] = [],
+): Map<string, Alike> {
   const named = new Map<string, Dish[]>()
   for (const dish of dishes.values()) {
     const name = log.rows.some((row) => row.dish === dish.id) ? dish.id : slugOf(dish.file)
@@ -65,10 +81,18 @@ function alikeIn(parts: readonly Followed[], log: FiringLog, dishes: ReadonlyMap
   }
   const out = new Map<string, Alike>()
   for (const [name, same] of named) {
+    const since = more.filter(({id, file}) => id === name || slugOf(file) === name)
+    const asked = vesselsIn(same)
+    const baked = Math.max(asked, vesselsIn(since))
     const alike: Alike = {
       same,
       parts: parts.filter((p) => same.some(({id}) => id === p.entry.dish)),
-      baked: same.reduce((sum, {count}) => sum + count, 0),
+      leftOut: same.flatMap((dish, i) => {
+        const wanted = dish.count + (i === same.length - 1 ? baked - asked : 0)
+        const lacks = wanted - vesselsIn(parts.filter((p) => p.entry.dish === dish.id))
+        return lacks > 0 ? [leftOut(dish, lacks)] : []
+      }),
+      baked,
       rows: log.rows.filter((row) => row.dish === name),
     }
     for (const {id} of same) out.set(id, alike)
@@ -78,20 +102,31 @@ function alikeIn(parts: readonly Followed[], log: FiringLog, dishes: ReadonlyMap
 
 /**
  * The parts of a plan with what the log tells of each, those of which only some vessels were set in or drawn in two. Dishes of one receipt
- * that the log calls alike take turns, as they were planned.
+ * that the log calls alike take turns, as they were planned. What the plan had no place for and the log says was set in is in the oven too,
+ * as far as the day asks for so many.
+ *
+ * @param more what the day asks for since
  */
-export function toldOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, Dish>): Told[] {
+export function toldOf(
+  plan: Pick<Plan, 'loads'>,
+  log: FiringLog,
+  dishes: ReadonlyMap<string, Dish>,
+  more: readonly Dish[] = [],
+): Told[] {
   const parts = partsOf(plan.loads)
   const out: Told[] = []
+  const alikes = alikeIn(parts, log, dishes, more)
   const counted = new Set<Alike>()
-  const alikes = alikeIn(parts, log, dishes)
+  for (const alike of alikes.values()) {
+    const {rows, baked} = alike
+    const numbered = rows.some((row) => row.lost !== undefined || countOf(row, baked) !== null)
+    if (counted.has(alike) || !(numbered || (alike.leftOut.length > 0 && rows.length > 0))) continue
+    out.push(...byCount(alike).told)
+    counted.add(alike)
+  }
   for (const part of parts) {
     const alike = alikes.get(part.entry.dish)
-    if (alike?.rows.some((row) => row.lost !== undefined || countOf(row, alike.baked) !== null)) {
-      if (!counted.has(alike)) out.push(...byCount(alike).told)
-      counted.add(alike)
-      continue
-    }
+    if (alike && counted.has(alike)) continue
     // What goes in twice is told of twice: its first row is of the first time planned, its second of the second.
     const nth = (what: LogRow['what'], planned: (p: Followed) => number): number | undefined => {
       if (!alike) return undefined
@@ -122,6 +157,29 @@ export function missingOf(plan: Plan, morning: Plan, log: FiringLog, dishes: Rea
     return lost.length === 0
       ? []
       : [{...load, dishes: lost, placed: load.placed.filter((p) => lost.some((d) => d.dish === p.dish))}]
+  })
+}
+
+/** More vessels that the log says were set in than the day asks for of the dishes it calls alike. */
+export interface Beyond {
+  readonly dish: Dish
+  readonly said: number
+  readonly asked: number
+  /** The row with which they are too many. */
+  readonly row: LogRow
+}
+
+/** Dishes of which the log says more were set in than the day asks for and than were made again after a loss. */
+export function beyondAsked(log: FiringLog, dishes: ReadonlyMap<string, Dish>): Beyond[] {
+  return [...new Set(alikeIn([], log, dishes).values())].flatMap(({same, baked: asked, rows}): Beyond[] => {
+    let [said, lost] = [0, 0]
+    for (const row of rows) {
+      lost += row.lost ?? 0
+      if (row.what !== 'set in' || row.count === undefined || (row.pieces && row.count > asked)) continue
+      said += row.count
+      if (said > asked + lost) return [{dish: same[0]!, said, asked, row}]
+    }
+    return []
   })
 }
 
@@ -159,8 +217,11 @@ export function lossesOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string,
  */
 function byCount(alike: Alike): {told: Told[]; lost: number} {
   const {told, lost} = countedBy(alike, madeAgain(alike))
-  return {told: alike.same.reduce(withInstead, told), lost}
+  const had = told.flatMap((part) => asItWas(part, dishIn(alike, part)))
+  return {told: alike.same.reduce(withInstead, had), lost}
 }
+
+const dishIn = ({same}: Alike, {entry}: Told): Dish => same.find(({id}) => id === entry.dish)!
 
 /**
  * What was made again by each row that tells of more being set in than there was left to set in, after some had been lost: a part like the
@@ -180,7 +241,7 @@ function madeAgain(alike: Alike): ReadonlyMap<LogRow, readonly Told[]> {
     const wanted = said === null ? (waiting > 0 ? 0 : baked) : said - waiting
     const made = taken(gone, wanted).map((part): Told => {
       const {saidOut: _, lostAt: __, gone: ___, ...like} = part
-      const {minutes} = alike.same.find(({id}) => id === part.entry.dish)!.need
+      const {minutes} = dishIn(alike, part).need
       const draw = {low: row.at + minutes.low, likely: row.at + minutes.likely, high: row.at + minutes.high}
       // Nobody was told when to draw it: it is in until the log says that it is not.
       return {...like, at: row.at, draw: draw.likely, entry: {...part.entry, draw}, saidIn: row.at, again: true, stays: true}
@@ -201,14 +262,15 @@ function withInstead(told: readonly Told[], dish: Dish): Told[] {
   })
 }
 
-const vesselsIn = (parts: readonly Told[]): number => parts.reduce((sum, {count}) => sum + count, 0)
+const vesselsIn = (parts: readonly {readonly count: number}[]): number => parts.reduce((sum, {count}) => sum + count, 0)
 
 /** The parts by the numbers of the rows. @param again what was made again, by the row that tells of its being set in */
-function countedBy({parts, rows, baked}: Alike, again: ReadonlyMap<LogRow, readonly Told[]>): {told: Told[]; lost: number} {
+function countedBy(alike: Alike, again: ReadonlyMap<LogRow, readonly Told[]>): {told: Told[]; lost: number} {
+  const {parts, rows, baked} = alike
   const done: Told[] = []
   let gone = 0
   // What was lost when others were set in is drawn at that time in a plan made since: it comes last.
-  const before: Told[] = [...parts].sort((a, b) => a.at - b.at || b.draw - a.draw)
+  const before: Told[] = [...[...parts].sort((a, b) => a.at - b.at || b.draw - a.draw), ...alike.leftOut]
   const inside: Told[] = []
   for (const row of rows) {
     if (row.what !== 'set in') continue
@@ -220,7 +282,9 @@ function countedBy({parts, rows, baked}: Alike, again: ReadonlyMap<LogRow, reado
     const lost = row.whole ? Math.min(row.lost ?? 0, said ?? here) : (row.lost ?? 0)
     const count = row.whole ? 0 : Math.max(0, (said ?? here - lost) - (said === null ? 0 : vesselsIn(made)))
     gone += lost
-    inside.push(...taken(before, count).map((part): Told => ({...part, saidIn: row.at})))
+    const these = taken(before, count)
+    const beside = these.find((part) => !isLeftOut(part))
+    inside.push(...these.map((part) => setInAt(part, row.at, dishIn(alike, part), beside)))
     done.push(...taken(before, lost).map((part): Told => ({...part, lostAt: row.at, gone: 'lost'})))
     if (said !== null) before.splice(0, before.length, ...before.map((p): Told => (p.at === due?.at ? {...p, waits: true} : p)))
   }
@@ -235,7 +299,9 @@ function countedBy({parts, rows, baked}: Alike, again: ReadonlyMap<LogRow, reado
     if (row.what === 'drawn') {
       const [due] = inside
       const said = countOf(row, baked)
-      const out = said ?? turn(inside, (p) => p.draw)
+      // Of what is planned, a row too many tells of nothing that was left out.
+      const spare = due !== undefined && isLeftOut(due) && parts.length > 0
+      const out = said ?? (spare ? 0 : turn(inside, (p) => p.draw))
       const lost = row.whole ? out : (row.lost ?? 0)
       gone += lost
       const drawn = taken(inside, out)

@@ -6,7 +6,8 @@ import {withoutBatch} from './batches.js'
 import {burned} from './burned.js'
 import {lineOf} from './model.js'
 import {rules} from './rules.js'
-import {placeIn, rowAt} from './told.js'
+import type {PassedOver} from './so-far.js'
+import {beyondAsked, placeIn, rowAt} from './told.js'
 import type {Plan, PlanProblem} from './types.js'
 
 /** What is taken to have been done as planned, though the log does not tell of it. */
@@ -30,6 +31,42 @@ export function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, D
       },
     ]
   })
+}
+
+/**
+ * What is taken not to have been set in at its time, though nothing says so: what was to follow it went in before it can have been done.
+ *
+ * @param over each dish is told of once
+ */
+export function notInUnlogged(over: readonly PassedOver[], {day}: PlanProblem, dishes: ReadonlyMap<string, Dish>): Message[] {
+  const titled = over.flatMap(({dish: id, at, by}) => {
+    const [dish, other] = [dishes.get(id), dishes.get(by.dish)]
+    return dish && other ? [{dish, title: withoutBatch(dish.title), at, by: {title: withoutBatch(other.title), at: by.at}}] : []
+  })
+  const once = titled.filter((one, i) => titled.findIndex(({title}) => title === one.title) === i)
+  return once.map(
+    ({dish, title, at, by}): Message => ({
+      ...lineOf(day, dish),
+      severity: 'warning',
+      rule: 'not-in-unlogged',
+      reason: `${title}: taken not to have been set in at ${writeClock(at)}, since ${by.title}, which was to follow it, went in at ${writeClock(by.at)}; the log does not tell`,
+      times: [at, by.at],
+      suggest: 'if it is in the oven, note when it was set in, and plan again',
+    }),
+  )
+}
+
+/** More of a dish set in than the day asks for: the plan has only so many in the oven. */
+export function setInBeyond(dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
+  return beyondAsked(log, dishes).map(
+    ({dish, said, asked, row}): Message => ({
+      ...placeIn(log, row.line),
+      severity: 'warning',
+      rule: 'set-in-beyond',
+      reason: `${withoutBatch(dish.title)}: ${said} set in by the log, and the day asks for ${asked}: the plan knows nothing of the heat and the place of the rest`,
+      suggest: 'put the number right, or write in the day how many there are, and plan again',
+    }),
+  )
 }
 
 /** Rows that tell of a dish at the oven. */

@@ -142,8 +142,10 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
 const atOnce: ReadonlySet<string> = new Set([
   'food-cold',
   'food-raw',
+  'set-in-beyond',
   'spare-set-in',
   'gone-unlogged',
+  'not-in-unlogged',
   'log-unlit',
   'raking-unlogged',
 ])

@@ -1,7 +1,7 @@
 import {listed} from '../plan/phrases.js'
 import type {Plan, PlanProblem, Step} from '../plan/types.js'
 import {clock} from './figures.js'
-import {numbered} from './heat-data.js'
+import {dishTitle, numbered} from './heat-data.js'
 import type {Style} from './style.js'
 import {say} from './words/index.js'
 
@@ -49,6 +49,13 @@ export function inOvenNow(plan: Plan, problem: PlanProblem, style: Style): strin
   )
   const inside = numbered(plan, problem).filter(({load, id}) => already.has(`${load} ${id}`))
   if (inside.length === 0) return done.now < plan.ready ? null : say(words, 'plan.noneInNow', {time})
-  const dishes = inside.map(({title, from}) => say(words, 'plan.inSince', {dish: title, time: clock(from, style)}))
+  const sum = (some: readonly {readonly count: number}[]): number => some.reduce((all, {count}) => all + count, 0)
+  const dishes = inside.map(({title, from}) => {
+    const since = {dish: title, time: clock(from, style)}
+    const count = sum(inside.filter((one) => one.title === title && one.from === from))
+    // Who set all of it in sees that the log has not said so.
+    const all = sum(problem.dishes.filter(({id}) => dishTitle(problem, id) === title))
+    return count < all ? say(words, 'plan.partInSince', {...since, count, all}) : say(words, 'plan.inSince', since)
+  })
   return say(words, 'plan.inNow', {time, dishes: listed([...new Set(dishes)], words['list.and'])})
 }

@@ -313,6 +313,22 @@ export const deMessages: Book['sentences'] = [
     '{dish}: eingeschossen, steht aber nur unter den Reserven des Tages; der Plan weiß also nichts von seinem Platz und seiner Hitze',
   ],
   [
+    '{dish}: taken not to have been set in at {time}, since {other}, which was to follow it, went in at {time2}; the log does not tell',
+    '{dish}: gilt als um {time} nicht eingeschossen, weil {other} danach kommen sollte und um {time2} hineinkam; das Log sagt nichts davon',
+  ],
+  [
+    'if it is in the oven, note when it was set in, and plan again',
+    'wenn es im Ofen ist, aufschreiben, wann es eingeschossen wurde, und neu planen',
+  ],
+  [
+    '{dish}: {n} set in by the log, and the day asks for {n2}: the plan knows nothing of the heat and the place of the rest',
+    '{dish}: laut Log {n} eingeschossen, der Tag verlangt aber {n2}: von Hitze und Platz der übrigen weiß der Plan nichts',
+  ],
+  [
+    'put the number right, or write in the day how many there are, and plan again',
+    'die Zahl berichtigen oder im Tag schreiben, wie viele es sind, und neu planen',
+  ],
+  [
     'move its line up into the day’s list, with how much went in, and plan again',
     'seine Zeile in die Liste des Tages setzen, mit der eingeschossenen Menge, und neu planen',
   ],

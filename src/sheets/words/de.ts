@@ -135,6 +135,7 @@ export const de: Words = {
   'plan.wood': 'Holz: {wood}, Brenndauer {burn}; Ausgleich {soak}.',
   'plan.inNow': 'Um {time} im Ofen: {dishes}.',
   'plan.inSince': '{dish} (seit {time})',
+  'plan.partInSince': '{dish} ({count} von {all}, seit {time})',
   'plan.noneInNow': 'Um {time} ist nichts im Ofen.',
   'plan.begun': 'Schon vorher begonnen, soweit noch nicht fertig:',
   'plan.fromNow': 'Von {time} an:',

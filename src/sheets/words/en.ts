@@ -136,6 +136,7 @@ export const en = {
   'plan.wood': 'Wood: {wood}, burned for {burn}; soak {soak}.',
   'plan.inNow': 'At {time} in the oven: {dishes}.',
   'plan.inSince': '{dish} (since {time})',
+  'plan.partInSince': '{dish} ({count} of {all}, since {time})',
   'plan.noneInNow': 'At {time} nothing is in the oven.',
   'plan.begun': 'Begun before this, unless it is done already:',
   'plan.fromNow': 'From {time} on:',
