@@ -56,6 +56,13 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   if (yields !== null && yields > 0 && serves?.vessels !== undefined) {
     return shared(serves.vessels, yields)
   }
+  const {whole} = shape
+  if (whole !== undefined) {
+    const value = `${whole.vessels} × ${shape.name}`
+    if (said !== undefined && said.count === whole.vessels) inferred.push(methodSays(said, value))
+    else if (whole.vessels === whole.pieces) inferred.push({field: 'makes', value, why: 'what goes in whole has a tin each'})
+    return {...shared(whole.vessels, null), usual: whole.each}
+  }
   const several = said === undefined ? null : apieceOf(yields, noun, said.count, kind)
   if (several !== null && said !== undefined) {
     inferred.push(methodSays(said, `${said.count} × ${shape.name}`))
