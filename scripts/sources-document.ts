@@ -26,6 +26,7 @@ import {stayWords} from '../src/lexicon/stay-words.js'
 import {timeSpans, timeUnits, timeWords} from '../src/lexicon/time-words.js'
 import {vesselWords} from '../src/lexicon/vessel-words.js'
 import {vessels} from '../src/lexicon/vessels.js'
+import {wholePieces} from '../src/lexicon/whole-pieces.js'
 import {yieldWords} from '../src/lexicon/yield-words.js'
 
 const KINDS: ReadonlyArray<readonly [kind: Source['kind'], title: string]> = [
@@ -89,6 +90,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of grammarTables) cite(row.source, 'small words', row.id)
   for (const row of ovenFoods) cite(row.source, 'foods from the oven', row.id)
   for (const row of coreHeats) cite(row.source, 'safe temperatures of the middle', row.id)
+  for (const row of wholePieces) cite(row.source, 'what goes in whole', row.id)
   for (const row of fleshWords) cite(row.source, 'words about meat', row.id)
   for (const row of kindsByItems) cite(row.source, 'kinds by their ingredients', row.id)
   for (const row of [kneading, ...shapings, ...coldPlaces]) cite(row.source, 'work at doughs', row.id)

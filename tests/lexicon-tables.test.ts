@@ -62,11 +62,13 @@ import {
   timeWordSchema,
   vesselWordSchema,
   warmDoughSchema,
+  wholePieceSchema,
   yieldWordSchema,
 } from '../src/lexicon/schema.js'
 import {stageHeads} from '../src/lexicon/stage-heads.js'
 import {timeSpans, timeUnits, timeWords} from '../src/lexicon/time-words.js'
 import {vesselWords} from '../src/lexicon/vessel-words.js'
+import {wholePieces} from '../src/lexicon/whole-pieces.js'
 import {yieldWords} from '../src/lexicon/yield-words.js'
 
 /** The canonical measures of the translate contract. */
@@ -87,6 +89,7 @@ describe('the tables', () => {
     ['ovenFoods', ovenFoodSchema, ovenFoods],
     ['coreHeats', coreHeatSchema, coreHeats],
     ['fleshWords', fleshWordSchema, fleshWords],
+    ['wholePieces', wholePieceSchema, wholePieces],
     ['eveningWords', eveningWordSchema, eveningWords],
     ['yieldWords', yieldWordSchema, yieldWords],
     ['askedWords', askedWordSchema, askedWords],

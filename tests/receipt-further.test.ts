@@ -130,3 +130,43 @@ describe('more of a thing in a step beside a list', () => {
     expect(eggs[1]!.notes).toContain('if it is too stiff, add another egg')
   })
 })
+
+describe('a step beside a list that names an amount of what is on it', () => {
+  const list = '- 2 cups flour\n- 2 cups milk\n- 2 tbsp oil\n- 3 eggs\n\n'
+
+  it('has it of the list’s, where that is no less', () => {
+    const [flour, milk, oil, eggs, ...rest] = read(
+      `${list}Mix the flour with 1 cup of milk and 1 teaspoon of oil. Beat 2 eggs into 3 tablespoons of milk. Bake half an hour.`,
+    )
+    expect(rest).toEqual([])
+    expect([flour!.amount!.low, milk!.amount!.low, oil!.amount!.low, eggs!.amount!.low]).toEqual([2, 2, 2, 3])
+    expect(milk!.notes).toEqual(expect.arrayContaining(['1 cup of milk', '3 tablespoons of milk']))
+    expect(eggs!.notes).toContain('2 eggs')
+  })
+
+  it('also where the list is in parts, and the steps stand behind the last', () => {
+    for (const [dough, filling, method] of [
+      ['## Dough', '## Filling', '## Method'],
+      ['For the dough:', 'For the filling:', ''],
+    ])
+      expect(
+        told(
+          `${dough}\n\n- 2 cups flour\n- 2 cups milk\n\n${filling}\n\n- 1 cup cream\n\n${method}\n\nMix the flour with 1 cup of milk. Bake.`,
+        ),
+      ).toEqual(['2 cup flour', '2 cup milk', '1 cup cream'])
+  })
+
+  it('and is beside it where it is more, another thing, or in no measure that tells', () => {
+    expect(told(`${list}Mix all with 3 cups of milk. Bake half an hour.`)).toContain('3 cup milk')
+    expect(told(`${list}Mix all. Brush with 1 egg yolk. Bake half an hour.`)).toContain('1 count egg yolk')
+    expect(told('- 500 g flour\n- 1 pint stock\n\nBake it, and pour over it 4 spoonfuls of gravy.')).toContain('4 spoon gravy')
+  })
+
+  it('but prose without a list adds each', () => {
+    expect(told('Take a pound of flour and a pint of milk; then beat in half a pint of milk, and bake it.')).toEqual([
+      '1 pound flour',
+      '1 pint milk',
+      '1/2 pint milk',
+    ])
+  })
+})

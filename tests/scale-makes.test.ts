@@ -175,3 +175,28 @@ describe('several vessels to one', () => {
     expect(planned(text, '6 stollen').dish).toMatchObject({count: 3, times: '3'})
   })
 })
+
+describe('how many lie on a sheet', () => {
+  const rolls = (sheet: string, makes = 24, flour = 900): string =>
+    `# Dinner rolls\n\nMakes ${makes} rolls.\n\n- ${flour} g flour\n- 500 g milk\n- 10 g yeast\n\nKnead, and let it rise. Shape into balls and set them on ${sheet}; bake at 190 °C for 20 minutes.\n`
+  const sheets = (text: string, amount: string) => {
+    const {receipts} = translate(text, {file: 'receipts/x.md'})
+    const item = {file: 'receipts/x.md', title: 'Rolls', amount, wantedBy: null, line: 5, column: 3}
+    const [dish] = makeDishes({day: {people: 8, items: [item], spare: []}, receipts, oven}).dishes
+    return [dish!.count, dish!.inferred.findLast(({field}) => field === 'makes')?.why]
+  }
+  it('is the receipt’s word where it says the sheet’s size and how many it makes', () => {
+    const one = 'its method says “one baking sheet 18 x 13 in”'
+    expect(sheets(rolls('one baking sheet 18 x 13 in'), '24 rolls')).toEqual([1, one])
+    expect(sheets(rolls('one baking sheet 18 x 13 in'), '48 rolls')).toEqual([2, one])
+    expect(sheets(rolls('a baking sheet 18 x 13 in'), '24 rolls')[0]).toBe(1)
+    expect(sheets(rolls('two baking sheets 12 x 9 in'), '24 rolls')[0]).toBe(2)
+    expect(sheets(rolls('einem Blech 46 x 33 cm').replace('on einem', 'auf einem'), '24 rolls')[0]).toBe(1)
+  })
+
+  it('and by its weight where no size is said, or a sheet may be one after another', () => {
+    expect(sheets(rolls('one baking sheet'), '24 rolls')[0]).toBe(2)
+    expect(sheets(rolls('a baking sheet 12 x 9 in'), '24 rolls')[0]).toBeGreaterThan(1)
+    expect(sheets(rolls('one baking sheet 18 x 13 in', 120, 4500), '120 rolls')[0]).toBeGreaterThan(2)
+  })
+})

@@ -1,7 +1,7 @@
 import {words} from './row.js'
 import type {FleshWord} from './schema.js'
 
-/** What of meat, poultry and fish is not raw, and what is called by their names and is none. Common practice, no source. */
+/** What of meat, poultry and fish is not raw, what is called by their names and is none, and what is cut up. Common practice, no source. */
 export const fleshWords: readonly FleshWord[] = [
   {
     id: 'cured',
@@ -31,6 +31,21 @@ export const fleshWords: readonly FleshWord[] = [
     words: words(
       'light, easter lamb, osterlamm, blood orange, lamb’s lettuce, lamb’s wool, heart of palm, hearts of palm, kidney bean, kidney beans, oyster mushroom, oyster mushrooms, oyster plant, duck egg, duck eggs, goose egg, goose eggs, hen egg, hen eggs, beef tomato, beef tomatoes, turkey red, pigeon peas',
     ),
+    source: 'common-practice',
+  },
+  {
+    id: 'cut up',
+    use: 'cut up',
+    words: words(
+      'cut, pieces, diced, dice, cubed, cubes, chopped, minced, mince, ground, sliced, slices, chop, chops, cutlet, cutlets, steak, steaks, fillets, thigh, thighs, drumstick, drumsticks, wing, wings, quarters, quartered, jointed, halved, halves, portions, strips, stewing, sausage, sausages, breasts, würfel, gewürfelt, stücke, stücken, scheiben, geschnitten, filets, koteletts, schenkel, flügel',
+    ),
+    source: 'common-practice',
+    note: 'does not go into the oven whole',
+  },
+  {
+    id: 'cuts',
+    use: 'cuts',
+    words: words('cut, joint, quarter, divide, chop, dice, slice, disjoint'),
     source: 'common-practice',
   },
 ]

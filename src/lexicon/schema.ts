@@ -838,16 +838,38 @@ export type CoreHeat = z.infer<typeof coreHeatSchema>
 
 /**
  * Words about meat and fish. `cured`: ids of items that are not raw; `mock`: by which a title names none, whatever it says; `meatless`: by which
- * neither title nor list does; `other`: names of other things that hold theirs.
+ * neither title nor list does; `other`: names of other things that hold theirs; `cut up`: what does not go in whole; `cuts`: verbs by
+ * which it is no longer whole.
  */
 export const fleshWordSchema = z.object({
   id: z.string(),
-  use: z.enum(['cured', 'mock', 'meatless', 'other']),
+  use: z.enum(['cured', 'mock', 'meatless', 'other', 'cut up', 'cuts']),
   words: z.array(z.string()).min(1),
   source: z.string(),
   note: z.string().optional(),
 })
 export type FleshWord = z.infer<typeof fleshWordSchema>
+
+/**
+ * What goes into the oven whole, of a kind of dish: of these items or of those whose text has one of these words (any where neither is given),
+ * and none of `apart`. Sides in metres of one of a kilogram; what weighs less than `least` kg lies several to a tin. `byWeight`: a weight
+ * without a number, up to so many kg, is one.
+ */
+export const wholePieceSchema = z.object({
+  id: z.string(),
+  kinds: z.array(z.string()).min(1),
+  items: z.array(z.string()).min(1).optional(),
+  words: z.array(z.string()).min(1).optional(),
+  apart: z.array(z.string()).min(1).optional(),
+  length: z.number().positive(),
+  width: z.number().positive(),
+  height: z.number().positive(),
+  least: z.number().positive(),
+  byWeight: z.number().positive().optional(),
+  source: z.string(),
+  note: z.string().optional(),
+})
+export type WholePiece = z.infer<typeof wholePieceSchema>
 
 /** A sign told in words: what a cook sees. `of` says which temperature it speaks of, `celsius` how hot that is. */
 export const signSchema = z.object({

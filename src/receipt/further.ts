@@ -100,17 +100,10 @@ function isWithin(parts: readonly Draft[], listed: readonly Draft[]): {readonly 
 }
 
 /**
- * What a step's "1 cup more milk" leaves of the list's milk: it is some of that where the list has more of it, for something stood before
- * what is more; and so is what a step before it puts in, where both come to no more than the list has.
- *
- * @param steps the amounts of the same thing that the steps before have, in their order
- * @returns those that are some of the list's, with `further`; empty where it is beside them
+ * Whether what a step names of a thing on the list is some of that: no more than the list has of it, in a measure that tells. "1 cup more milk"
+ * is so only where the list has more, for something stood before what is more.
  */
-export function sharesOfList(further: Draft, steps: readonly Draft[], listed: readonly Draft[]): readonly Draft[] {
-  if (isWithin([further], listed)?.less !== true) return []
-  for (let from = 0; from < steps.length; from++) {
-    const shares = [...steps.slice(from), further]
-    if (isWithin(shares, listed)?.all === true) return shares
-  }
-  return [further]
+export function isShareOfList(step: Draft, listed: readonly Draft[], further: boolean): boolean {
+  const within = isWithin([step], listed)
+  return within !== null && (further ? within.less : within.all)
 }

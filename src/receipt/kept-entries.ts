@@ -5,7 +5,7 @@ import {staysOutside} from './beside.js'
 import {isLoafBaked} from './bread-loaves.js'
 import {type Draft, type Entries, key} from './entries.js'
 import {Exact} from './exact.js'
-import {isFurther, sharesOfList} from './further.js'
+import {isFurther, isShareOfList} from './further.js'
 import {POURED} from './item-classes.js'
 import type {ReadIngredient} from './types.js'
 import {ARTICLE, type View} from './view.js'
@@ -167,6 +167,16 @@ function setsSponge({words, tokens}: View, at: number): boolean {
   return words.slice(from, Math.min(at, from + HEAD)).some((word) => PREFERMENTS.has(word))
 }
 
+/**
+ * What the list has of a step's thing, called as the step calls it: gravy is no stock of the list. It is that of the part the step stands in, or
+ * where that has none, of any, for steps follow the last part of a list; but a part that only a number tells is another receipt's.
+ */
+function listedOf({words}: View, step: Draft, listed: readonly Draft[]): readonly Draft[] {
+  const alike = listed.filter((one) => step.item === one.item || words[step.next - 1] === words[one.next - 1])
+  const ofPart = alike.filter(({part}) => part === step.part)
+  return ofPart.length > 0 || /^\d+$/.test(step.part) ? ofPart : alike
+}
+
 const PASTES: ReadonlySet<string> = new Set(pastes)
 /** Whether flour and what wets or shortens it are among the entries with their amounts. */
 const makesPaste = (kept: readonly Draft[]): boolean =>
@@ -220,16 +230,6 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
     if (d.low !== null) {
       const same = listedAmounts.get(key(d))
       const further = same !== undefined && isFurther(view, d)
-      const steps = further ? kept.filter((one) => !one.inList && one.low !== null && key(one) === key(d)) : []
-      const shares = further ? sharesOfList(d, steps, same) : []
-      if (shares.length > 0) {
-        const whole = same![0]!
-        for (const share of shares) {
-          whole.notes = [...whole.notes, textOf(view, share.start, share.next).replace(/\s+/g, ' ')]
-          if (share !== d) kept.splice(kept.indexOf(share), 1)
-        }
-        continue
-      }
       // A step that only says again what the list gave.
       if (!further && same?.some((o) => o.measure === d.measure && o.low!.equals(d.low!) && o.high!.equals(d.high!))) continue
       if (setsSponge(view, d.start)) {
@@ -245,6 +245,12 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
           whole.notes = [...whole.notes, textOf(view, d.start, d.next).replace(/\s+/g, ' ')]
           continue
         }
+      }
+      // "Mix the flour with 1 cup of milk", of the list's two; "then 1 cup more milk".
+      const ofList = same === undefined ? [] : further ? same : listedOf(view, d, same)
+      if (ofList.length > 0 && isShareOfList(d, ofList, further)) {
+        ofList[0]!.notes = [...ofList[0]!.notes, textOf(view, d.start, d.next).replace(/\s+/g, ' ')]
+        continue
       }
       kept.push(d)
       seen.add(key(d))

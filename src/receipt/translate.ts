@@ -2,11 +2,13 @@ import {doneness} from '../lexicon/doneness.js'
 import {cookingWords} from '../lexicon/grammar-words.js'
 import {lookUpItem, lookUpKind} from '../lexicon/index.js'
 import type {Doneness} from '../lexicon/schema.js'
+import {wholePieces} from '../lexicon/whole-pieces.js'
 import {convert} from '../measure/convert.js'
 import {type Frame, frameOf, MODERN_YEAR} from '../measure/frame.js'
 import {sourItems} from '../measure/leaven.js'
 import {less} from '../measure/range.js'
 import {cautionsOf} from './cautions.js'
+import {readCutUp} from './cut-up.js'
 import {fillFromKind} from './fill.js'
 import {markFilling} from './filling.js'
 import {frontMatterSpan} from './front-matter.js'
@@ -125,6 +127,8 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
   for (const one of ingredients) for (const allergen of lookUpItem(one.item)?.allergens ?? []) allergens.add(allergen)
   const signs = signsOf(section)
   const vessels = vesselsSaid(section, receipt.ingredients)
+  const whole = wholePieces.some(({kinds}) => kinds.includes(receipt.kind ?? kind?.id ?? ''))
+  const cutUp = whole ? readCutUp(section, receipt.ingredients) : null
   const several = vessels === null ? vesselsUncounted(section, receipt.ingredients) : null
   if (lookUpKind(receipt.kind ?? kind?.id ?? '')?.filled) markFilling(section, ingredients)
   return {
@@ -147,6 +151,7 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
     allergens: [...allergens].sort(),
     ...(vessels === null ? {} : {vessels}),
     ...(several === null ? {} : {several}),
+    ...(cutUp === null ? {} : {cutUp}),
     ...(signs.length > 0 ? {signs} : {}),
   }
 }

@@ -261,6 +261,8 @@ export interface Receipt extends Omit<ReadReceipt, 'ingredients'> {
   readonly vessels?: VesselsSaid
   /** The method bakes in several and says no number of them: "between sandwich tins". */
   readonly several?: Span
+  /** Its meat, poultry or fish does not go in whole: "1 chicken, jointed". */
+  readonly cutUp?: Span
   /** "till a straw comes out clean", as the receipt says it. */
   readonly signs?: readonly DoneSign[]
 }

@@ -11,7 +11,7 @@ import {type InVessels, inVessels} from './in-vessels.js'
 import {type KindFigures, kindOf} from './kind-figures.js'
 import {receiptOf} from './linked-receipt.js'
 import {heatNeed} from './need.js'
-import {filledWithOrder, type Order, orderAmong, orderOf} from './order.js'
+import {filledWithOrder, type Order, orderAmong, orderOf, wholePiecesOf} from './order.js'
 import {sayDoesNotGoIn, type TryLine, wayIn} from './passing.js'
 import {sizeNotes} from './size-notes.js'
 import type {Fits, Say, Sizing} from './sizing.js'
@@ -192,7 +192,7 @@ function ordered(item: DayAmount, asked: Asked, vessels: InVessels, sizing: Sizi
     say('error', 'scale-amount', order.reason, suggest, item.amountAt?.[0])
     return null
   }
-  return asked.among === undefined ? order : orderAmong(asked, asked.among.count, order, vessels)
+  return wholePiecesOf(asked, asked.among === undefined ? order : orderAmong(asked, asked.among.count, order, vessels), vessels)
 }
 
 /** What the day would make of a line that is offered as the way out of another. */

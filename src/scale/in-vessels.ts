@@ -12,6 +12,7 @@ import type {Sizing} from './sizing.js'
 import type {DayAmount, Vessel} from './types.js'
 import {isFree, isSheet, spreadOf} from './vessel.js'
 import {inHalves, inInches, vesselName} from './vessel-written.js'
+import {tinFor, wholeOf} from './whole-piece.js'
 
 /** A receipt in the vessels it is baked in on this day. */
 export interface InVessels {
@@ -55,7 +56,16 @@ export function inVessels(
   const across = asked.kind === 'count' ? asked.across : undefined
   const usual = shapeOf(receipt, kind)
   const elsewhere = asked.vessel !== undefined || across !== undefined
-  const guessed = usual === null || elsewhere ? usual : smaller(usual, kind, fits)
+  const {mass, unweighed, open, byHand} = batchMass(receipt, kind)
+  const whole = mass === null ? null : wholeOf(receipt, kind.id)
+  const guessed =
+    usual === null
+      ? null
+      : whole !== null
+        ? withPieces(usual, {...whole, each: mass!.likely / whole.vessels})
+        : elsewhere
+          ? usual
+          : smaller(usual, kind, fits)
   if (guessed === null) {
     say(
       'error',
@@ -65,12 +75,12 @@ export function inVessels(
     )
     return null
   }
-  const {mass, unweighed, open, byHand} = batchMass(receipt, kind)
   if (unweighed.length > 0 && mass !== null) {
     say('info', 'scale-weight', `${receipt.title}: ${unweighed.join(', ')} cannot be weighed, so its weight is a little low`)
   }
-  const once = deepEnough(guessed, makes(receipt, kind, guessed, mass), receipt, kind, mass)
-  const {written, asWritten} = open ? once : smallEnough(once, receipt, kind, mass)
+  const first = makes(receipt, kind, guessed, mass)
+  const once = whole === null ? deepEnough(guessed, first, receipt, kind, mass) : {written: guessed, asWritten: first}
+  const {written, asWritten} = open || whole !== null ? once : smallEnough(once, receipt, kind, mass)
   const own = asStated(written, receipt, kind, asWritten, mass)
   const wide = across === undefined ? undefined : asWide(own, across)
   if (wide === null) {
@@ -99,9 +109,18 @@ export function inVessels(
     shape,
     made,
     feedsEach: feedsOf(receipt, kind, made),
-    most: takes(shape.size, kind),
+    most: shape.whole === undefined ? takes(shape.size, kind) : Number.POSITIVE_INFINITY,
     vesselAt: (each) => standing(shape, kind, each),
   }
+}
+
+/** A vessel with what goes in whole in it: as large as that wants where nobody says how large it is. */
+function withPieces(usual: Shape, whole: NonNullable<Shape['whole']>): Shape & {readonly why?: string} {
+  if (usual.anySize !== true || usual.size.shape !== 'oblong') return {...usual, whole}
+  const inches = inInches(usual.name)
+  const size = inHalves(tinFor(whole, usual.size), inches)
+  const name = vesselName(size, inches)
+  return {...usual, size, name, stated: true, whole, why: 'the receipt says no size; so large that what goes in whole lies in it'}
 }
 
 /** A tin no deeper than this share of its width, where only the mixture tells how deep. Common practice, no source. */

@@ -4,6 +4,7 @@ import {fold, lookUpMeasure} from '../lexicon/index.js'
 import type {Range} from '../lexicon/schema.js'
 import {fold as plainFold} from '../receipt/section.js'
 import type {Inferred, Receipt, VesselsSaid} from '../receipt/types.js'
+import {readVessel} from '../receipt/vessel.js'
 import {holds} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
 import {asStated, type Shape} from './own-vessel.js'
@@ -55,6 +56,21 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   })
   if (yields !== null && yields > 0 && serves?.vessels !== undefined) {
     return shared(serves.vessels, yields)
+  }
+  const onSheets = sheetsSaid(receipt, shape)
+  if (onSheets !== null && yields !== null && yields > onSheets.count) {
+    const most = (ARTICLE.test(onSheets.text) ? looselySaid : plainlySaid) * usualEach
+    if (mass === null || mass.likely / onSheets.count <= most) {
+      inferred.push(methodSays(onSheets, `${onSheets.count} × ${shape.name}`))
+      return shared(onSheets.count, yields)
+    }
+  }
+  const {whole} = shape
+  if (whole !== undefined) {
+    const value = `${whole.vessels} × ${shape.name}`
+    if (said !== undefined && said.count === whole.vessels) inferred.push(methodSays(said, value))
+    else if (whole.vessels === whole.pieces) inferred.push({field: 'makes', value, why: 'what goes in whole has a tin each'})
+    return {...shared(whole.vessels, null), usual: whole.each}
   }
   const several = said === undefined ? null : apieceOf(yields, noun, said.count, kind)
   if (several !== null && said !== undefined) {
@@ -113,6 +129,20 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   if (isSheet(shape.size) && piece !== undefined) pieces = Math.max(1, Math.round(mass.likely / piece.likely))
   return shared(vessels, pieces)
 }
+
+/** The sheets that the method itself has its pieces on, with their size: "all 24 on one baking sheet 40 x 30 cm". Null of any other vessel. */
+function sheetsSaid({vessels}: Receipt, {size}: Shape): VesselsSaid | null {
+  if (vessels === undefined || !isSheet(size)) return null
+  const read = readVessel(vessels.text)
+  const same = read.ok && isSheet(read.value) && read.value.length === size.length && read.value.width === size.width
+  return same ? vessels : null
+}
+
+/** "On a sheet" may be one after another; "on one sheet" is not. */
+const ARTICLE = /^(?:an?|your|my|eine[mnr]?|ein)\b/i
+/** So many times what its kind has on a sheet lies on each where the receipt says so, and by an article only. Common practice, no source. */
+const plainlySaid = 3
+const looselySaid = 2
 
 const methodSays = ({text}: VesselsSaid, value: string): Inferred => ({
   field: 'makes',

@@ -8,6 +8,7 @@ import {meantFill} from './makes.js'
 import {kilograms, percentOf, span} from './reason-figures.js'
 import type {DayAmount, Vessel} from './types.js'
 import {isSheet} from './vessel.js'
+import {inWholePieces} from './whole-piece.js'
 
 /** How many vessels are asked for, and how many times that makes the receipt. */
 export interface Order {
@@ -275,6 +276,16 @@ export function orderAmong(asked: Asked, many: number, order: Order, vessels: In
           : `as many as the day says, with ${kilograms(each)} in each`,
     },
   }
+}
+
+/** An order of what goes in whole, which is not divided: as many as it takes; of a weight, as near to it as may be. */
+export function wholePiecesOf(asked: Asked, order: Order, {shape: {whole, name}}: InVessels): Order {
+  if (whole?.counted !== true || (asked.kind === 'count' && asked.each !== undefined)) return order
+  const found = inWholePieces(whole, order.times, asked.kind === 'weight')
+  if (Math.abs(found.times.div(order.times).valueOf() - 1) < 0.01 && found.count === order.count) return order
+  const count = asked.among === undefined ? found.count : Math.min(asked.among.count, found.pieces)
+  const why = `what goes in whole is not divided: ${found.pieces} of it`
+  return {...order, count, times: found.times, why: {field: 'count', value: `${count} × ${name}`, why}}
 }
 
 /** Kilograms in each of so many vessels that share the receipt made so many times. */

@@ -32,6 +32,14 @@ export function instead(
   made: Makes,
 ): {readonly shape: Shape; readonly made: Makes; readonly why: Inferred} {
   const from = own.size
+  if (own.whole !== undefined) {
+    const why = `in place of ${own.name}, as the day asks; what goes in whole lies in it as in that`
+    return {
+      shape: {size: named, name: said, stated: true, whole: own.whole},
+      made,
+      why: {field: 'vessel', value: said, why},
+    }
+  }
   const size = anyDepth === true ? asDeep(named, from) : named
   // A loaf whose height nobody states is as high for its width as the receipt's own.
   const ofItsDough = unsized === true && isFree(size) && !isFree(from)

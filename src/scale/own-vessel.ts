@@ -5,7 +5,8 @@ import {fillOf, holds} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
 import type {Fits} from './sizing.js'
 import type {Vessel} from './types.js'
-import {isFree, isSheet, spreadOf, vesselOf} from './vessel.js'
+import {isFree, isSheet, spreadOf, vesselOf, wallOf} from './vessel.js'
+import {type Whole, withWhole} from './whole-piece.js'
 
 /** A vessel with its size, before anything is in it. */
 export interface Shape {
@@ -21,6 +22,8 @@ export interface Shape {
   readonly unknown?: string
   /** Kilograms in one of this size, where the receipt's own weights tell it; else the kind's do. */
   readonly weighs?: number
+  /** What goes in whole, and the kilograms in one vessel with the receipt's own of it. */
+  readonly whole?: Whole & {readonly each: number}
 }
 
 /** Kilograms in a vessel when it is filled as usual: as its receipt's own weights tell, else its kind. */
@@ -62,6 +65,9 @@ export function usualShapeOf(shape: Shape, kind: KindFigures): Shape {
 
 /** The vessel with so many kilograms in it: a free-standing loaf spreads, anything else fills deeper. */
 export function standing(shape: Shape, kind: KindFigures, each: number): Vessel {
+  const {whole} = shape
+  if (whole !== undefined)
+    return withWhole(vesselOf(shape.size, 1, shape.name), whole, wallOf(shape.size), Math.cbrt(each / whole.each))
   const full = filledWith(shape, kind)
   if (isFree(shape.size)) {
     const size = spreadOf(shape.size, each / full)

@@ -134,7 +134,7 @@ function linesFor({item, asked, vessels: {mass}}: NotIn, people: number, times: 
 
 /** That a vessel does not go into the oven (`scale-mouth`), with the line of the day that does instead; null where none is found. */
 export function sayDoesNotGoIn(filled: Filled, sizing: Sizing, tryLine: TryLine): WayIn | null {
-  const {vessel} = filled
+  const {vessel, vessels} = filled
   const {mouth, say} = sizing
   const way = wayIn(filled, sizing, tryLine)
   const [wide, high] = [mouth.width, mouth.height].map(centimetres)
@@ -142,9 +142,11 @@ export function sayDoesNotGoIn(filled: Filled, sizing: Sizing, tryLine: TryLine)
     'warning',
     'scale-mouth',
     `${vessel.name} does not go into this oven: ${sizes(vessel)}, and the mouth, the vault or the floor is smaller`,
-    way === null
-      ? `name a vessel less than ${wide} wide and ${high} high behind the amount, or state it in the receipt’s front matter`
-      : `write “${way.amount}” behind its link, which goes in and holds as much; or name another vessel less than ${wide} wide and ${high} high`,
+    way === null && vessels.shape.whole !== undefined
+      ? `what goes in whole is as high in any tin: take a smaller one, or cut it up and write that in the receipt`
+      : way === null
+        ? `name a vessel less than ${wide} wide and ${high} high behind the amount, or state it in the receipt’s front matter`
+        : `write “${way.amount}” behind its link, which goes in and holds as much; or name another vessel less than ${wide} wide and ${high} high`,
   )
   return way
 }

@@ -32,6 +32,7 @@ export function sizeNotes(filled: Filled, heat: readonly Inferred[]): SizeNotes 
   const sized = [
     ...replaced,
     ...grown(filled),
+    ...stands(filled),
     ...(byHand === null ? [] : inferred.filter((one) => one.field === byHand.item)),
     ...counted,
   ]
@@ -56,10 +57,25 @@ function withVessel(inferred: readonly Inferred[], replaced: readonly Inferred[]
   return [...inferred, {field: 'vessel', value: shape.name, why: `the receipt names none; usual for ${kind.title.toLowerCase()}`}]
 }
 
+/** How high what goes in whole stands. */
+function stands({vessels: {shape, made}, vessel, each}: Filled): readonly Inferred[] {
+  const {whole} = shape
+  if (whole === undefined) return []
+  const one = whole.mass * (each / made.each)
+  const cm = Math.round(vessel.height * 100)
+  return [
+    {
+      field: 'height',
+      value: `${cm} cm`,
+      why: `what goes in whole is of ${kilograms(one)} each, and with it ${vessel.name} stands so high`,
+    },
+  ]
+}
+
 /** Why a loaf without a tin is of another size than the receipt's. */
-function grown({vessels: {other, own, written, kind}, vessel, each}: Filled): readonly Inferred[] {
+function grown({vessels: {other, shape, own, written, kind}, vessel, each}: Filled): readonly Inferred[] {
   const usual = other?.shape ?? (own.name === written.name ? own : written)
-  if (vessel.name === usual.name) return []
+  if (vessel.name === usual.name || shape.whole !== undefined) return []
   return [
     {
       field: 'size',

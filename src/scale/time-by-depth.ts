@@ -43,7 +43,7 @@ export function timedByDepth(base: NeedResult, dough: Dish['dough'], filled: Fil
   // The kind's time is not stretched for the depth of a vessel whose size nobody says.
   const deeper = (): boolean =>
     thicknessOf({...own, vessel: standing(own, kind, meant), each: meant}, kinds, kind, rises).thicker > 1
-  const timedFor = base.ownTime || (own.anySize === true && deeper()) ? receipts : kinds
+  const timedFor = base.ownTime || (own.anySize === true && own.whole === undefined && deeper()) ? receipts : kinds
   const change = thicknessOf({...shape, vessel, each}, timedFor, kind, rises)
   const thicker = Math.max(THINNEST, change.thicker)
   const asLong = kind.softens === true && thicker < 1
@@ -135,6 +135,12 @@ function thicknessOf(
   kind: KindFigures,
   rises: boolean,
 ): Thickness {
+  if (now.whole !== undefined) {
+    // Alike in shape, so as thick as the cube root of the weight, and a roast's time goes as its 2/3 power.
+    const apiece = then.whole === undefined ? now.whole.pieces / now.whole.vessels : 1
+    const thicker = Math.cbrt(now.each / apiece / then.each)
+    return {thicker, depth: thicker}
+  }
   if (isSheet(now.size) || isSheet(then.size)) return {thicker: 1, depth: 1}
   const weight = now.each / then.each
   const depth = now.vessel.halfThickness / standing(then, kind, then.each).halfThickness

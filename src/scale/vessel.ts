@@ -30,6 +30,9 @@ const plateSlope = 0.9
 /** Thickness of small goods on a sheet, metres. */
 const goodsThick = 0.025
 
+/** Thickness of its wall and bottom, m. */
+export const wallOf = ({shape}: VesselSize): number => shapes[shape].wall
+
 /** What lies on it lies as thick as ever. */
 export const isSheet = ({shape}: VesselSize): boolean => shape === 'sheet'
 

@@ -41,6 +41,21 @@ const sentences: Book['sentences'] = [
     '{weight} when baked: {weight2} of mixture before baking, {weight3} in each, for {n} % of its weight goes off in the oven',
     '{weight} gebacken: {weight2} Masse vor dem Backen, {weight3} in jeder Form, denn {n} % des Gewichts gehen im Ofen ab',
   ],
+  ['height', 'Höhe'],
+  [
+    'what goes in whole is of {weight} each, and with it {vessel} stands so high',
+    'was im Ganzen hineinkommt, wiegt je {weight:text}, und damit ist {vessel:text} so hoch',
+  ],
+  ['what goes in whole has a tin each', 'was im Ganzen hineinkommt, hat je seine eigene Form'],
+  ['what goes in whole is not divided: {n} of it', 'was im Ganzen hineinkommt, wird nicht geteilt: {n} Stück'],
+  [
+    'the receipt says no size; so large that what goes in whole lies in it',
+    'das Rezept nennt keine Größe; so groß, dass hineinpasst, was im Ganzen hineinkommt',
+  ],
+  [
+    'in place of {vessel}, as the day asks; what goes in whole lies in it as in that',
+    'wie der Tag es will, im Rezept: {vessel:text}; was im Ganzen hineinkommt, liegt darin wie dort',
+  ],
   ['{n} {of}, in {n2} sheets', '{n} {of:noun}, auf {n2} Blechen'],
   ['{n} {of}, in {n2} vessels', '{n} {of:noun}, in {n2} Formen'],
   ['{n} {of}, {n2} to a {shape}', '{n} {of:noun}, {n2} je Form'],
@@ -951,6 +966,10 @@ const sentences: Book['sentences'] = [
   [
     'name a vessel less than {size} wide and {size2} high behind the amount, or state it in the receipt’s front matter',
     'hinter der Menge ein Gefäß nennen, das schmaler als {size} und niedriger als {size2} ist, oder im Kopf des Rezepts',
+  ],
+  [
+    'what goes in whole is as high in any tin: take a smaller one, or cut it up and write that in the receipt',
+    'was im Ganzen hineinkommt, ist in jeder Form so hoch: ein kleineres nehmen, oder es zerteilen und das ins Rezept schreiben',
   ],
   [
     'write “{words}” behind its link, which goes in and holds as much; or name another vessel less than {size} wide and {size2} high',
