@@ -76,7 +76,7 @@ describe('a day of two fires that has begun', () => {
   })
 
   it('has it burn for longer where the oven is too cool for what is to be baked on it', () => {
-    const [after, off] = [ready() + 60, -45]
+    const [after, off] = [ready() + 60, -50]
     const cool = again(after, {off})
     expect(cool.plan.unplaced.map(({dish}) => dish)).toEqual(['mutton-pies'])
     const [way] = cool.plan.ways!

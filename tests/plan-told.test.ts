@@ -557,6 +557,11 @@ describe('a day planned again after numbers in the log', async () => {
     const stood = standingAgain(problem, [lost, ...rest, again], new Set([again]))
     expect(stood.at(-1)!.placed).toEqual([])
     expect(standingAgain(problem, [lost, again], new Set([again])).at(-1)!.placed).toHaveLength(one!.count)
+    // What is soon out stands on nothing either.
+    const soon = {low: 20, likely: 30, high: 40}
+    const short = {...problem, dishes: problem.dishes.map((d) => ({...d, need: {...d.need, minutes: soon}}))}
+    const beside = rest.map((r) => ({...r, at: again.at - 10}))
+    expect(standingAgain(short, [lost, ...beside, again], new Set([again])).at(-1)!.placed).toEqual([])
   })
 
   it('keeps to it after a reading, from which on another plan is followed', () => {

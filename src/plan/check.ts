@@ -99,14 +99,16 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     const m = ((clock % 1440) + 1440) % 1440
     return m >= rules.nightFrom || m < nightTo
   }
-  /** What is in the oven already: whether any draw from now on keeps every rule, and how much it could still have. */
+  /** What is in the oven already: whether any draw from now on, and before another fire, keeps every rule, and how much it could still have. */
   const laterDraws = (
     parts: readonly Judged[],
+    from: number,
   ): {possible: boolean; first: number | null; most: readonly number[]; over: boolean} => {
     const most = parts.map(() => 0)
     let first: number | null = null
     let over = false
-    for (let t = Math.ceil((problem.done?.now ?? 0) / rules.tick) * rules.tick; t <= end; t += rules.tick) {
+    const last = Math.min(end, ...(plan.fires ?? []).flatMap(({lit}) => (lit >= from ? [lit] : [])))
+    for (let t = Math.ceil((problem.done?.now ?? 0) / rules.tick) * rules.tick; t <= last; t += rules.tick) {
       if (isNight(t)) continue
       const has = parts.map((part) => part.dose(t))
       // Only what is beyond doubt counts as possible: both sides round.
@@ -277,7 +279,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
           .breaks(to, one.dose(to))
           .filter(({rule}) => (rule === 'over-baked' ? !old || allDone(judged, to) : rule !== 'end heat' || !waited)),
       )
-      const saving = old && faults.some((some) => some.length > 0) ? laterDraws(judged) : null
+      const saving = old && faults.some((some) => some.length > 0) ? laterDraws(judged, from) : null
       const past = saving !== null && !saving.possible && saving.first !== null
       /** Burned in the oven: not where it could not be reached before. */
       const burned = (by: number, reason: string): void => {

@@ -46,7 +46,7 @@ export function settleEmpty(
   const order = programs
     .map((program) => {
       const starts: {lit: number; low: number}[] = []
-      const latest = Math.min(last, latestLit(problem.firings[program.index]!))
+      const latest = Math.max(first, Math.min(last, latestLit(problem.firings[program.index]!)))
       for (let lit = first; lit <= latest; lit += 30) starts.push({lit, low: quickLow(problem, program, jobs, lit)})
       return {program, starts, low: Math.min(...starts.map((s) => s.low))}
     })

@@ -2,6 +2,7 @@ import type {Dish} from '../scale/types.js'
 import {ACROSS, whereIndex} from './curve.js'
 import {floorGrid} from './floor-grid.js'
 import {placedOf, placeOne} from './places.js'
+import {rules} from './rules.js'
 import type {Standing} from './standing.js'
 import type {DoneSoFar, PlanProblem} from './types.js'
 
@@ -52,7 +53,9 @@ export function standingAgain(
         where: zones.length === 1 ? zones[0]! : ACROSS,
         fits: [true, true, true],
       })
-    const found = roomTill(outAt(one, dish)) ?? roomTill(outAt(one, dish) - SOON)
+    const out = outAt(one, dish)
+    // However soon it may be out, it stands beside what is in the oven when it is set in.
+    const found = roomTill(out) ?? roomTill(Math.max(one.at + rules.tick, out - SOON))
     const placed = found ? found.map((s) => placedOf(grid, s)) : []
     const there = {...one, placed}
     fixed.push(...standing(there))
