@@ -21,7 +21,7 @@ const planned = (oven: string, from: string, ...items: readonly string[]): Promi
       ['receipts/cake.md', cake],
       [
         'day.md',
-        `---\ndate: 2027-06-19\npeople: 8\nfire from: ${from}\nserve: 6 pm\n---\n\n# A day\n\n${items.map((item) => `- ${item}\n`).join('')}`,
+        `---\ndate: 2027-06-19\npeople: 40\nfire from: ${from}\nserve: 6 pm\n---\n\n# A day\n\n${items.map((item) => `- ${item}\n`).join('')}`,
       ],
     ]),
     async (folder) => {

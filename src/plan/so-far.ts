@@ -139,7 +139,8 @@ function drawsOf({now, log, morning, dishes, parts, told, second}: Begun, presum
     // after it, as much of it as will do.
     const ready = fitFrom(part, parts, {log, morning, dishes})
     const thoughtIn = Math.max(presumed.setIn(plannedIn, early?.at), ready)
-    const by = Math.max(saidIn ?? Number.NEGATIVE_INFINITY, ready) - plannedIn
+    // Nor is what is thought in only then.
+    const by = Math.max(saidIn ?? thoughtIn, ready) - plannedIn
     const thought = Math.max(presumed.drawn(plannedOut, early?.draw), by + plannedOut)
     const enough = (saidIn ?? thoughtIn) - plannedIn + entry.draw.low
     const byThen = Math.max(beforeTold(plannedOut), enough)
