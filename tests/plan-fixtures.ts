@@ -2,7 +2,7 @@ import type {FloorShape, Forecast} from '../src/oven/types.js'
 import {curveOf} from '../src/plan/curve.js'
 import {type FloorGrid, floorGrid} from '../src/plan/floor-grid.js'
 import {Layout} from '../src/plan/layout.js'
-import {blockedBy, type Job, jobsOf, laneShare, latestLit, phaseOf, ticksOf, woodOf} from '../src/plan/model.js'
+import {type Job, jobsOf, laneShare, layoutFire, phaseOf} from '../src/plan/model.js'
 import {responseOf} from '../src/plan/response.js'
 import {generator} from '../src/plan/search.js'
 import {simulator} from '../src/plan/simulator.js'
@@ -306,15 +306,7 @@ export function layoutOn(
   const jobs = jobsOf(p, grid)
   const option = p.firings[Math.floor(p.firings.length / 2)]!
   const curve = curveOf(option.forecast, 20)
-  const phase = phaseOf(null)
-  const program = {
-    curve,
-    phase,
-    ticks: ticksOf(curve, phase),
-    blocked: blockedBy(option),
-    wood: woodOf(option),
-    latestLit: latestLit(option),
-  }
+  const program = layoutFire(option, curve, phaseOf(null))
   const limits = {lit: p.day.fireFrom, margin: 2, inHand: 6, marginDose: 0.01, inHandDose: 0}
   const layout = new Layout(p, grid, jobs, program, responseOf(option, simulator({oven}), [], 20), laneShare(p, grid), limits)
   return {grid, jobs, layout}

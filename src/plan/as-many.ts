@@ -56,9 +56,9 @@ function moreOf(
   if (left < 2) return settled
   const lost = new Set(settled.unplaced.map(({job}) => job))
   const rest = settled.model.jobs.filter((job) => job.dish !== dish && !lost.has(job))
-  const {fed} = settled.unplaced.find(({job}) => job.dish === dish)!.job
+  const {job, why} = settled.unplaced.find((one) => one.job.dish === dish)!
   const of = (count: number): Job[] =>
-    jobsOf({...problem, dishes: [withCount(dish, count)]}, grid).map((job): Job => ({...job, dish, fed}))
+    jobsOf({...problem, dishes: [withCount(dish, count)]}, grid).map((part): Job => ({...part, dish, fed: job.fed}))
   const settle = (count: number, how: PlanOptions): Settled => settleBest(problem, grid, [...rest, ...of(count)], how, tick)
   let fits = has
   let not = dish.count
@@ -73,7 +73,6 @@ function moreOf(
   if (more && goWithout(more) === 0) fits = further
   else if (fits === has) return settled
   else more = settle(fits, options)
-  const {job, why} = settled.unplaced.find((one) => one.job.dish === dish)!
   const short: Job = {...job, first: fits + 1, count: dish.count - fits}
   const others = settled.unplaced.filter((one) => one.job.dish !== dish)
   return better(settled, {...more, unplaced: [...more.unplaced, ...others, {job: short, why}]})

@@ -1,6 +1,7 @@
 import {coldPlaces, kneading, shapings, warmDough} from '../lexicon/dough-work.js'
 import type {Dish} from '../scale/types.js'
 import type {Report} from './check.js'
+import {isNight} from './check-night.js'
 import {rules} from './rules.js'
 import type {Load, Plan, PlanProblem, Step} from './types.js'
 
@@ -304,11 +305,7 @@ function overfull(problem: PlanProblem, work: readonly Work[], {from, to}: Pick<
 
 /** Whether some minute of a piece of work is in the night. */
 function inNight(problem: PlanProblem, from: number, minutes: number): boolean {
-  const morning = Math.min(rules.nightTo, problem.day.fireFrom)
-  for (let m = from; m < from + minutes; m++) {
-    const hour = ((m % 1440) + 1440) % 1440
-    if (hour >= rules.nightFrom || hour < morning) return true
-  }
+  for (let m = from; m < from + minutes; m++) if (isNight(problem, m)) return true
   return false
 }
 

@@ -1,13 +1,11 @@
 import type {Firing, Forecast} from '../oven/types.js'
 import type {Report} from './check.js'
 import {edges, heatOf} from './check-heat.js'
-import {rules} from './rules.js'
+import {isNight} from './check-night.js'
 import type {FiringOption, Plan, PlanProblem} from './types.js'
 
 /** The checker's rules for fires: each is one that was considered, burns and soaks as long as it says, and the curve counts on it at its hour. */
 
-/** Minutes of a day. */
-const DAY = 1440
 /** Minutes that are rounding, not a break. */
 const ROUNDING = 0.01
 /** °C by which a plan's curve may lie over that of its fire alone: loads only cool. */
@@ -56,11 +54,8 @@ export function checkFires(problem: PlanProblem, plan: Plan, bad: Report): void 
     if (i > 0 && fire.lit < fires[i - 1]!.raked - ROUNDING)
       bad('fire', null, fire.lit, 0, 'a later fire burns with the one before')
   if (problem.done?.lit == null)
-    for (const {raked} of fires.slice(1)) {
-      const hour = raked % DAY
-      if (hour >= rules.nightFrom || hour < Math.min(rules.nightTo, problem.day.fireFrom))
-        bad('night', null, raked, 0, 'a later fire is raked out in the night')
-    }
+    for (const {raked} of fires.slice(1))
+      if (isNight(problem, raked)) bad('night', null, raked, 0, 'a later fire is raked out in the night')
   if (!near(forecast.raked, firing.burn) || !near(forecast.ready, firing.burn + firing.soak))
     bad('forecast', null, lit, 0, 'the curve is of another fire')
   if (option) checkForecast(problem, plan, option, bad)

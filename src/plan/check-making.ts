@@ -4,6 +4,7 @@ import type {Dish} from '../scale/types.js'
 import type {Report} from './check.js'
 import type {Told} from './check-dough.js'
 import {workOfDay} from './check-dough.js'
+import {DAY, isNight, woken} from './check-night.js'
 import {figureIn} from './check-steps.js'
 import {rules} from './rules.js'
 import type {Phrase, Plan, PlanProblem, Step} from './types.js'
@@ -14,7 +15,6 @@ import type {Phrase, Plan, PlanProblem, Step} from './types.js'
  */
 
 const ROUNDING = 0.01
-const DAY = 1440
 
 /** Work to be done some time between two clock times, minutes after midnight. */
 interface Due {
@@ -74,14 +74,10 @@ export function checkMakings(problem: PlanProblem, plan: Plan, doughs: readonly 
 
 const workIn = (some: readonly Due[]): number => some.reduce((sum, {minutes}) => sum + minutes, 0)
 
-/** When the baker's day begins, minutes after midnight. */
-const woken = ({day}: PlanProblem): number => Math.min(rules.nightTo, day.fireFrom)
-
 /** What is made up by day for a load waits for it no longer than it may, but for other work in between. */
 function checkSoon(problem: PlanProblem, mine: readonly Due[], due: readonly Due[], left: Left, bad: Report): void {
   const {dish, title, from, to} = mine[0]!
-  const hour = ((from % DAY) + DAY) % DAY
-  if (hour >= rules.nightFrom || hour < woken(problem)) bad('night', dish, from, 0, `${title}: it is made up at night`)
+  if (isNight(problem, from)) bad('night', dish, from, 0, `${title}: it is made up at night`)
   // Ticks of which one pair of hands has not all.
   let busy = 0
   for (let t = from; t < to && to - from <= DAY; t += rules.tick) busy += rules.tick - Math.min(rules.tick, left(t))

@@ -1,5 +1,6 @@
 import type {Report} from './check.js'
 import type {Told} from './check-dough.js'
+import {DAY} from './check-night.js'
 import {figureIn} from './check-steps.js'
 import {rules} from './rules.js'
 import type {Plan, PlanProblem, Step} from './types.js'
@@ -7,7 +8,6 @@ import type {Plan, PlanProblem, Step} from './types.js'
 /** The checker's rules for what is told of a dough between its work, and of what is done the evening before. It shares no code with the planner. */
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= 0.01
-const DAY = 1440
 
 /**
  * @param doughs the doughs that the steps tell of

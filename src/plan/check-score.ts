@@ -3,6 +3,7 @@ import type {Report} from './check.js'
 import type {Curves} from './check-figures.js'
 import type {Part} from './check-heat.js'
 import {forNoMeal, nextDay} from './check-kept.js'
+import {isNight} from './check-night.js'
 import {rules, weights, zoneNames} from './rules.js'
 import type {Load, Plan, PlanProblem} from './types.js'
 
@@ -219,14 +220,10 @@ function checkUnplaced({unplaced, score, loads}: Plan, dishes: ReadonlyMap<strin
 
 /** What is suggested goes in and comes out when the door may be opened and no fire burns. */
 function checkSuggestions(problem: PlanProblem, plan: Plan, {heat}: Curves, bad: Report): void {
-  const {day, done} = problem
-  const woken = Math.min(rules.nightTo, day.fireFrom)
+  const soonest = Math.max(plan.ready, problem.done?.now ?? plan.ready) - off.minutes
   const open = (clock: number): boolean => {
-    const hour = ((clock % 1440) + 1440) % 1440
     const onTick = Math.abs(clock / rules.tick - Math.round(clock / rules.tick)) < off.sum
-    return (
-      onTick && hour >= woken && hour < rules.nightFrom && clock >= Math.max(plan.ready, done?.now ?? plan.ready) - off.minutes
-    )
+    return onTick && !isNight(problem, clock) && clock >= soonest
   }
   for (const {dish, at, draw, zone, count = 1, words} of plan.suggestions ?? []) {
     const fired = (plan.fires ?? []).slice(1).some((fire) => at < fire.ready && draw > fire.lit)

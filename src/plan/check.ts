@@ -7,6 +7,7 @@ import {checkStanding, distance, groundIn, inWay, METRES, outline, Shares} from 
 import {Doses, heatOf, simpson} from './check-heat.js'
 import {checkKept} from './check-kept.js'
 import {checkMakings} from './check-making.js'
+import {isNight} from './check-night.js'
 import {checkRising} from './check-rising.js'
 import {checkScore} from './check-score.js'
 import {checkSteps} from './check-steps.js'
@@ -94,11 +95,6 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
   const counted = new Map<string, number>()
   const hands = new Map<number, number>()
   const openings = new Set<number>()
-  const nightTo = Math.min(rules.nightTo, problem.day.fireFrom)
-  const isNight = (clock: number): boolean => {
-    const m = ((clock % 1440) + 1440) % 1440
-    return m >= rules.nightFrom || m < nightTo
-  }
   /** What is in the oven already: whether any draw from now on, and before another fire, keeps every rule, and how much it could still have. */
   const laterDraws = (
     parts: readonly Judged[],
@@ -109,7 +105,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     let over = false
     const last = Math.min(end, ...(plan.fires ?? []).flatMap(({lit}) => (lit >= from ? [lit] : [])))
     for (let t = Math.ceil((problem.done?.now ?? 0) / rules.tick) * rules.tick; t <= last; t += rules.tick) {
-      if (isNight(t)) continue
+      if (isNight(problem, t)) continue
       const has = parts.map((part) => part.dose(t))
       // Only what is beyond doubt counts as possible: both sides round.
       const broken = parts.flatMap((part, i) => [
@@ -158,14 +154,14 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
           bad('clock', entry.dish, from, problem.done.now - from, `${name}: set in before now`)
         if (from < plan.ready - tolerance.minutes)
           bad('ready', entry.dish, from, plan.ready - from, `${name}: set in ${plan.ready - from} min before the soak ends`)
-        if (isNight(from)) bad('night', entry.dish, from, 0, `${name}: set in at night`)
+        if (isNight(problem, from)) bad('night', entry.dish, from, 0, `${name}: set in at night`)
       }
       hands.set(to, (hands.get(to) ?? 0) + each * entry.count)
       openings.add(to)
       if (Math.abs(to / rules.tick - Math.round(to / rules.tick)) > 1e-6)
         bad('clock', entry.dish, to, 0, `${name}: drawn off the ${rules.tick}-minute clock`)
       if (problem.done && to < problem.done.now) bad('clock', entry.dish, to, problem.done.now - to, `${name}: drawn before now`)
-      if (isNight(to)) bad('night', entry.dish, to, 0, `${name}: drawn at night`)
+      if (isNight(problem, to)) bad('night', entry.dish, to, 0, `${name}: drawn at night`)
       if (to <= from) bad('clock', entry.dish, to, from - to, `${name}: drawn before being set in`)
       if (to > end + tolerance.minutes) bad('clock', entry.dish, to, to - end, `${name}: drawn after the forecast ends`)
       for (const b of burning)

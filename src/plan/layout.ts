@@ -10,7 +10,7 @@ import {JobHeat} from './job-heat.js'
 import type {Best, Laid, LaidOut, LaidRows, Refusal} from './laid.js'
 import {AMONG_CRUSTS, broken, deeperBy} from './layout-prices.js'
 import {LoadedCurve} from './loaded-curve.js'
-import {type Job, laterThanMeant, type Program, priceOfLate} from './model.js'
+import {type Job, type LayoutFire, laterThanMeant, priceOfLate} from './model.js'
 import {Refusals} from './refusals.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
@@ -100,7 +100,7 @@ export class Layout {
     problem: PlanProblem,
     grid: FloorGrid,
     jobs: readonly Job[],
-    program: Pick<Program, 'curve' | 'phase' | 'ticks' | 'blocked' | 'wood'> & {readonly latestLit: number},
+    program: LayoutFire,
     response: Response | null,
     lane: number,
     options: LayoutOptions,

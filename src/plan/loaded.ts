@@ -11,7 +11,7 @@ import {byPrice, earnest, freely, layOut, likelier, lookAround, lookAt, OVERFULL
 import {Layout} from './layout.js'
 import {FIRM} from './layout-prices.js'
 import {DELAYED, lightLater} from './mend.js'
-import {blockedBy, type Job, jobsOf, laneShare, laterThanMeant, latestLit, lighting, phaseOf, ticksOf, woodOf} from './model.js'
+import {type Job, jobsOf, laneShare, laterThanMeant, layoutFire, lighting, phaseOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {vesselsOf} from './places.js'
 import type {LoadedDay} from './proof.js'
@@ -155,7 +155,7 @@ class LoadedPlanner {
     // That something is left out was worth all that was kept in hand.
     layout.spendInHand()
     const laid = laidAsIn(from, jobs)
-    const lit = Math.max(light.first, Math.min(light.last, latestLit(option), from.model.lit))
+    const lit = Math.max(light.first, Math.min(light.last, layout.latestLit, from.model.lit))
     const took = laid.map((l) => (l.in ? l : null))
     const curve = curveOf(simulate(option, eventsOf(jobs, took, option, layout.phase, lit), false), this.#ambient)
     const start = (): void => {
@@ -234,32 +234,16 @@ class LoadedPlanner {
   #layoutOf(option: FiringOption, kept = false): Layout {
     const {problem, grid, jobs, light} = this.#day
     const curve = curveOf(option.forecast, this.#ambient)
-    const phase = phaseOf(this.#given)
-    return new Layout(
-      problem,
-      grid,
-      jobs,
-      {
-        curve,
-        phase,
-        ticks: ticksOf(curve, phase),
-        blocked: blockedBy(option),
-        wood: woodOf(option),
-        latestLit: latestLit(option),
-      },
-      this.#response,
-      this.#lane,
-      {
-        lit: light.first,
-        // What is kept has been proved on its own curve, to the last minute.
-        margin: kept ? 0 : rules.marginCelsius,
-        // A morning's plan keeps something in hand against a cooler oven; once the day has begun that is what it is spent on.
-        inHand: kept ? 0 : this.#given === null ? rules.inHandCelsius : rules.marginCelsius,
-        inHandDose: this.#given === null ? rules.inHandDose : 0,
-        marginDose: kept ? -rules.doseWanting : rules.marginDose,
-        asPlaced: kept,
-      },
-    )
+    return new Layout(problem, grid, jobs, layoutFire(option, curve, phaseOf(this.#given)), this.#response, this.#lane, {
+      lit: light.first,
+      // What is kept has been proved on its own curve, to the last minute.
+      margin: kept ? 0 : rules.marginCelsius,
+      // A morning's plan keeps something in hand against a cooler oven; once the day has begun that is what it is spent on.
+      inHand: kept ? 0 : this.#given === null ? rules.inHandCelsius : rules.marginCelsius,
+      inHandDose: this.#given === null ? rules.inHandDose : 0,
+      marginDose: kept ? -rules.doseWanting : rules.marginDose,
+      asPlaced: kept,
+    })
   }
 
   /** The fires, with nothing laid out on them but a beginning. */

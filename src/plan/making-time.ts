@@ -16,9 +16,12 @@ export function makingOf(
   return {minutes: rules.tick * Math.max(1, Math.round((minutes + perKilogram * mass * count + before) / rules.tick)), waits}
 }
 
+/** Whether a dish is made up: what has no dough, and is eaten. */
+export const isMadeUp = ({dough, kind}: Pick<Dish, 'dough' | 'kind'>): boolean => !dough && !lookUpKind(kind)?.uneaten
+
 /** Minutes for which so many vessels of a dish are made up right before they are set in, since what is beaten or raised by soda falls; 0 of what may wait. */
 export function madeRightBefore(dish: Pick<Dish, 'kind' | 'mass' | 'first' | 'dough'>, count: number): number {
-  if (dish.dough || lookUpKind(dish.kind)?.uneaten) return 0
+  if (!isMadeUp(dish)) return 0
   const {minutes, waits} = makingOf(dish, count)
   return waits > rules.soon ? 0 : minutes
 }

@@ -1,7 +1,6 @@
-import {lookUpKind} from '../lexicon/index.js'
 import type {Dish} from '../scale/types.js'
 import type {Hands} from './hands.js'
-import {makingOf} from './making-time.js'
+import {isMadeUp, makingOf} from './making-time.js'
 import {isNight} from './model.js'
 import {rules} from './rules.js'
 import type {Plan, PlanProblem} from './types.js'
@@ -97,7 +96,7 @@ function tasksOf(problem: PlanProblem, plan: Plan): Task[] {
       return Array.from(counts)
         .flatMap(([id, count]): Task[] => {
           const dish = byId.get(id)
-          if (!dish || dish.dough || lookUpKind(dish.kind)?.uneaten) return []
+          if (!dish || !isMadeUp(dish)) return []
           const {minutes, waits} = makingOf(dish, count)
           return [{dish, load: number, at, minutes, waits, left: minutes, from: at, to: at}]
         })

@@ -322,6 +322,22 @@ export function latestLit({further = []}: Pick<FiringOption, 'further'>): number
   )
 }
 
+/** What a layout knows of the fire it is on. */
+export interface LayoutFire extends Pick<Program, 'curve' | 'phase' | 'ticks' | 'blocked' | 'wood'> {
+  /** See `latestLit`. */
+  readonly latestLit: number
+}
+
+/** A fire as a layout knows it, on a curve. */
+export const layoutFire = (option: FiringOption, curve: Curve, phase: number): LayoutFire => ({
+  curve,
+  phase,
+  ticks: ticksOf(curve, phase),
+  blocked: blockedBy(option),
+  wood: woodOf(option),
+  latestLit: latestLit(option),
+})
+
 /** Minutes from lighting to the first tick of the 5-minute clock; 0 while the fire is not lit, since it is lit on a tick. */
 export function phaseOf(lit: number | null): number {
   return lit === null ? 0 : ((-lit % rules.tick) + rules.tick) % rules.tick

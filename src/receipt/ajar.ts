@@ -2,6 +2,7 @@ import {phraseAt} from './phrases.js'
 import type {Section, Token} from './section.js'
 import {sentenceAt} from './sentences.js'
 import {stayPhrases} from './stay-phrases.js'
+import {spanOf} from './stays.js'
 import type {Span} from './types.js'
 
 const AJAR = stayPhrases('ajar')
@@ -49,9 +50,7 @@ export function readAjar({tokens, source}: Section): Span | null {
     )
       continue
     if (tokens.slice(Math.max(first, from - 3), to).some(({word}) => NOT.test(word))) continue
-    const start = tokens[from]!.start
-    const end = tokens[to - 1]!.end
-    return {text: source.slice(start, end), start, end}
+    return spanOf({tokens, source}, {from, to})
   }
   return null
 }

@@ -2,7 +2,7 @@ import {phraseAt} from './phrases.js'
 import type {Section, Token} from './section.js'
 import {sentenceAt} from './sentences.js'
 import {stayPhrases} from './stay-phrases.js'
-import {isNight, isOven, spansOf, standing} from './stays.js'
+import {isNight, isOven, spanOf, spansOf, standing} from './stays.js'
 import type {LeftToCool, TimePhrase} from './types.js'
 
 /** What is left in the oven after it is baked, as that cools or is turned off: no part of its bake. */
@@ -37,8 +37,7 @@ export function readCooling(
     let [first, last] = [from, to]
     while (first < last - 1 && LINK.test(tokens[first]!.word)) first++
     while (last > first + 1 && LINK.test(tokens[last - 1]!.word)) last--
-    const [start, end] = [tokens[first]!.start, tokens[last - 1]!.end]
-    return {text: source.slice(start, end), start, end}
+    return spanOf({tokens, source}, {from: first, to: last})
   }
   let baked = false
   const marked = times.map((time, n): TimePhrase => {

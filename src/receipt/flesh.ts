@@ -21,6 +21,9 @@ const OTHER = treeOf('other')
 export const isFlesh = (item: string): boolean =>
   /^(?:meat|fish)$/.test(lookUpItem(item)?.group ?? '') && !/suet|marrow|lard|dripping|anchov|feet|isinglass/.test(item)
 
+/** The words of an entry as it is written, in lower case. */
+export const wordsWritten = (text: string): readonly string[] => text.toLowerCase().split(/[^\p{L}]+/u)
+
 const tokensOf = (text: string): readonly Token[] => plainSection(text).tokens
 const foundIn = (tree: typeof MOCK, tokens: readonly Token[]): boolean =>
   tokens.some((_, at) => phraseAt(tree, tokens, at) !== null)

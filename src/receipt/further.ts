@@ -85,25 +85,14 @@ function size({high, measure}: Draft): {readonly of: string; readonly value: num
   return row === null || row === undefined || one === undefined ? null : {of: row.dimension, value: high.value * one.size.likely}
 }
 
-/** Whether all of `parts`, amounts of one thing, come to no more than the list has of it; null where their sizes cannot be compared. */
-function isWithin(parts: readonly Draft[], listed: readonly Draft[]): {readonly less: boolean; readonly all: boolean} | null {
-  const sum = (drafts: readonly Draft[]): {readonly of: string; readonly value: number} | null => {
-    const sizes = drafts.map(size)
-    const of = sizes[0]?.of
-    if (of === undefined || sizes.some((one) => one?.of !== of)) return null
-    return {of, value: sizes.reduce((all, one) => all + one!.value, 0)}
-  }
-  const part = sum(parts)
-  const whole = sum(listed)
-  if (part === null || whole === null || part.of !== whole.of) return null
-  return {less: part.value < whole.value * (1 - 1e-9), all: part.value <= whole.value * (1 + 1e-9)}
-}
-
 /**
  * Whether what a step names of a thing on the list is some of that: no more than the list has of it, in a measure that tells. "1 cup more milk"
  * is so only where the list has more, for something stood before what is more.
  */
 export function isShareOfList(step: Draft, listed: readonly Draft[], further: boolean): boolean {
-  const within = isWithin([step], listed)
-  return within !== null && (further ? within.less : within.all)
+  const part = size(step)
+  const sizes = listed.map(size)
+  if (part === null || sizes.some((one) => one?.of !== part.of)) return false
+  const whole = sizes.reduce((all, one) => all + one!.value, 0)
+  return further ? part.value < whole * (1 - 1e-9) : part.value <= whole * (1 + 1e-9)
 }

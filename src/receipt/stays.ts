@@ -112,6 +112,12 @@ export interface TokenSpan {
   readonly to: number
 }
 
+/** The words that some tokens are. */
+export function spanOf({tokens, source}: Pick<Section, 'tokens' | 'source'>, {from, to}: TokenSpan): Span {
+  const [start, end] = [tokens[from]!.start, tokens[to - 1]!.end]
+  return {text: source.slice(start, end), start, end}
+}
+
 /** The tokens of each stretch of the text, which run in its order. */
 export function spansOf(tokens: readonly Token[], stretches: readonly Span[]): TokenSpan[] {
   let k = 0

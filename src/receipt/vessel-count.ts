@@ -2,7 +2,7 @@ import {cardinals} from '../lexicon/grammar-words.js'
 import {measureOf} from '../lexicon/index.js'
 import {ENDS, isBakedIn, isMadeReady, worksBefore} from './baked-in.js'
 import type {Section, Token} from './section.js'
-import type {TokenSpan} from './stays.js'
+import {spanOf, type TokenSpan} from './stays.js'
 import type {ReadIngredient, Span, VesselsSaid} from './types.js'
 import {vesselWordsOf} from './vessel.js'
 import {placeStated} from './vessel-sizes.js'
@@ -51,11 +51,6 @@ export function vesselsSaid(section: Section, ingredients: readonly ReadIngredie
 export function vesselsUncounted(section: Section, ingredients: readonly ReadIngredient[]): Span | null {
   const several = mentionsIn(section, ingredients).find(({count, definite}) => count === null && !definite)
   return several === undefined ? null : spanOf(section, several)
-}
-
-function spanOf({tokens, source}: Section, {from, to}: TokenSpan): Span {
-  const [start, end] = [tokens[from]!.start, tokens[to - 1]!.end]
-  return {text: source.slice(start, end), start, end}
 }
 
 /** The vessels a method bakes in, in its order but for one with its size, which comes first. */

@@ -1,7 +1,7 @@
 import {coreHeats} from '../lexicon/core-heats.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {CoreHeat} from '../lexicon/schema.js'
-import {rawFlesh} from '../receipt/flesh.js'
+import {rawFlesh, wordsWritten} from '../receipt/flesh.js'
 import type {Receipt} from '../receipt/types.js'
 import type {KindFigures} from './kind-figures.js'
 
@@ -31,11 +31,7 @@ export function safeCentre({title, ingredients}: Of, kind: Pick<KindFigures, 'sa
     (items === undefined && words === undefined) ||
     flesh.some(
       ({item, text}) =>
-        items?.includes(lookUpItem(item)?.id ?? '') === true ||
-        text
-          .toLowerCase()
-          .split(/[^\p{L}]+/u)
-          .some((word) => words?.includes(word) === true),
+        items?.includes(lookUpItem(item)?.id ?? '') === true || wordsWritten(text).some((word) => words?.includes(word) === true),
     )
   return coreHeats.find((row) => (row.of === 'any dish' || whole) && isOf(row))?.celsius ?? null
 }

@@ -3,7 +3,7 @@ import {lookUpItem} from '../lexicon/index.js'
 import type {WholePiece} from '../lexicon/schema.js'
 import {wholePieces} from '../lexicon/whole-pieces.js'
 import {saysCutUp} from '../receipt/cut-up.js'
-import {isFlesh} from '../receipt/flesh.js'
+import {isFlesh, wordsWritten} from '../receipt/flesh.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
 import type {VesselSize} from '../receipt/vessel.js'
 import type {Vessel} from './types.js'
@@ -26,10 +26,8 @@ export interface Whole {
 /** More than this of one thing lie several to a tin. Common practice, no source. */
 const mostPieces = 12
 
-const wordsOf = (text: string): readonly string[] => text.toLowerCase().split(/[^\p{L}]+/u)
-
 const rowOf = (kind: string, {item, text}: Ingredient): WholePiece | null => {
-  const said = wordsOf(text)
+  const said = wordsWritten(text)
   if (said.some(saysCutUp)) return null
   const id = lookUpItem(item)?.id ?? ''
   const among = (words: readonly string[] | undefined): boolean => words?.some((word) => said.includes(word)) === true

@@ -73,7 +73,7 @@ export function remediesOf(
     if (few && (rule === undefined || rule === 'room'))
       add(oneMove(problem, dish, trials, {anew: problem.done !== undefined}, gives))
     const [other] =
-      exchanges++ < EXCHANGES ? lessThanIt(problem, missing, {dish, count}, conflicts.get(dish.id)?.others ?? []) : []
+      exchanges++ < EXCHANGES ? lessThanIt(problem, missing, {...job, count}, conflicts.get(dish.id)?.others ?? [], fed) : []
     if (!other) continue
     const {count: out} = other
     const worthIt = (lack: Lack): boolean => gives({...lack, out: lack.out + out, without: lack.without + fed(other)})
@@ -86,13 +86,13 @@ export function remediesOf(
 function lessThanIt(
   problem: PlanProblem,
   missing: readonly Missing[],
-  left: Pick<Job, 'dish' | 'count'>,
+  left: Pick<Job, 'dish' | 'count' | 'fed'>,
   others: readonly string[],
+  fed: ReturnType<typeof fedBy>,
 ): Dish[] {
   if (problem.done) return []
-  const fed = fedBy(problem)
   return others
     .flatMap((id) => problem.dishes.find((d) => d.id === id) ?? [])
-    .filter((d) => fed(d) < feedsOf({...left, fed: fed(left.dish)}) && !missing.some((m) => m.job.dish.id === d.id))
+    .filter((d) => fed(d) < feedsOf(left) && !missing.some((m) => m.job.dish.id === d.id))
     .sort((a, b) => fed(a) - fed(b))
 }
