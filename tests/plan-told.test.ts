@@ -346,6 +346,9 @@ describe('what a log with numbers tells of the parts of a plan', () => {
     expect(beyond([605, 'set in 6'], [700, 'set in 2'])).toBe(0)
     expect(beyond([605, 'set in 8'], [640, '1 burnt'], [700, '1 set in'])).toBe(0)
     expect(beyond([605, 'set in 24 biscuits'])).toBe(0)
+    expect(beyond([605, '9 set in'])).toBe(1)
+    expect(beyond([605, '9 pies set in'])).toBe(1)
+    expect(beyond([605, '24 biscuits set in'])).toBe(0)
   })
   it('does not take “24 biscuits” for vessels where there are not so many', () => {
     expect(told([605, 'set in 24 biscuits'])).toEqual(told([605, 'set in']))

@@ -624,7 +624,9 @@ function dishEvent(
   const behind = deed.slice(done.length)
   const more = after === undefined ? countAt(behind) : null
   const count = (after === undefined ? more?.count : before?.count) ?? countOnly(note)
-  const [of = ''] = /^\p{L}+/u.exec((after === undefined ? (more?.rest ?? '') : counted![0]).trim()) ?? []
+  // In "9 set in" nothing stands between the number and what was done.
+  const thing = after === undefined ? (more?.rest ?? '') : after === named[0] ? '' : counted![0]
+  const [of = ''] = /^\p{L}+/u.exec(thing.trim()) ?? []
   const lost = loss?.lost ?? lostIn(note)?.lost
   const drawn = done.deed === 'drawn'
   const whole =
