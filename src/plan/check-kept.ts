@@ -1,6 +1,8 @@
 import {lookUpItem} from '../lexicon/index.js'
 import type {Dish} from '../scale/types.js'
 import type {Report} from './check.js'
+import type {Edge, Heat} from './check-heat.js'
+import {DAY, nextNight} from './check-night.js'
 import {dishesIn, figureIn} from './check-steps.js'
 import {rules} from './rules.js'
 import type {Phrase, Plan, PlanProblem} from './types.js'
@@ -10,10 +12,13 @@ import type {Phrase, Plan, PlanProblem} from './types.js'
  * code with the planner.
  */
 
-/** @param bad called for each rule that is broken */
-export function checkKept(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<string, Dish>, bad: Report): void {
+/**
+ * @param heat the oven's, by which what is left in through the night is judged
+ * @param bad called for each rule that is broken
+ */
+export function checkKept(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<string, Dish>, heat: Heat, bad: Report): void {
   for (const load of plan.loads)
-    for (const {dish: id, draw, celsiusOut} of load.dishes) {
+    for (const {dish: id, draw, celsiusOut, zone = 'across'} of load.dishes) {
       const dish = dishes.get(id)
       if (!dish) continue
       const at = draw.likely
@@ -40,6 +45,16 @@ export function checkKept(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<
         !told(eaten, ...(cold || goesBad(dish) ? ['keep hot', 'keep long', 'keep cold'] : ['warm again']))
       )
         miss('that it is kept hot')
+      const night = nextNight(at)
+      if (draw.high > night) {
+        const cool = (edge: Edge): boolean =>
+          goesBad(dish) && heat.inZone(zone, night - rules.nightFrom + DAY + rules.waking, edge) < rules.holdCelsius
+        const stays = dish.need.overnight && !cool('likely')
+        const what = stays ? ['till morning', 'till morning filled'] : ['out by night']
+        if (!phrases.some((p) => what.includes(p.id) && dishesIn(p).includes(id) && figureIn(p, 'late') === night))
+          miss('what becomes of it where it is not done by night')
+        if (stays && cool('low') && !told(null, 'was cold')) miss('that it may have been lukewarm too long')
+      }
       if (!dish.need.overnight) continue
       const lukewarm = goesBad(dish) && celsiusOut.low < rules.holdCelsius
       if (lukewarm && !told(null, 'was cold')) miss('that it may have been lukewarm too long')

@@ -14,3 +14,16 @@ export function isNight(problem: Pick<PlanProblem, 'day'>, clock: number): boole
   const hour = ((clock % DAY) + DAY) % DAY
   return hour >= rules.nightFrom || hour < woken(problem)
 }
+
+/** The time itself where it is by day, or else the first minute of a day after it. */
+export function dayFrom(problem: Pick<PlanProblem, 'day'>, clock: number): number {
+  let at = clock
+  while (isNight(problem, at)) at = at % 1 === 0 ? at + 1 : Math.ceil(at)
+  return at
+}
+
+/** When the next night begins after a time. */
+export function nextNight(clock: number): number {
+  const evening = DAY * Math.floor(clock / DAY) + rules.nightFrom
+  return evening > clock ? evening : evening + DAY
+}

@@ -1,6 +1,7 @@
 import type {Dish} from '../scale/types.js'
 import type {Report} from './check.js'
 import {edges, type Heat} from './check-heat.js'
+import {dayFrom, nextNight} from './check-night.js'
 import {english, speak} from './phrases.js'
 import {rules} from './rules.js'
 import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
@@ -36,7 +37,7 @@ export function checkSteps(
   const told = new Told(steps)
   if (plan.loads.length > 0) checkFireSteps(plan, told, bad)
   checkLoadSteps(plan, dishes, heat, told, bad)
-  checkDrawSteps(plan, dishes, told, bad)
+  checkDrawSteps(problem, plan, dishes, told, bad)
   checkShut(plan, dishes, openings, told, bad)
   checkToppedUp(plan, openings, bad)
   checkTended(plan, dishes, openings, bad)
@@ -256,7 +257,7 @@ function placesTold(load: Load, say: Phrase): boolean {
   )
 }
 
-function checkDrawSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, told: Told, bad: Report): void {
+function checkDrawSteps(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<string, Dish>, told: Told, bad: Report): void {
   const draws = new Map<number, Load['dishes'][number][]>()
   for (const {dishes: set} of plan.loads) for (const d of set) draws.set(d.draw.likely, [...(draws.get(d.draw.likely) ?? []), d])
   for (const [at, drawn] of draws) {
@@ -270,13 +271,14 @@ function checkDrawSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, told: Tol
     if (unplanned !== undefined)
       bad('steps', unplanned, at, 0, `${dishes.get(unplanned)?.title ?? unplanned}: a step draws it when the plan does not`)
     if (!step.celsius) bad('steps', null, at, 0, 'a step draws what is done and does not say how hot the oven is')
-    if (step.words && !looksTold(plan, dishes, at, drawn, step.words))
+    if (step.words && !looksTold(problem, plan, dishes, at, drawn, step.words))
       bad('steps', ids[0]!, at, 0, `${dishes.get(ids[0]!)?.title ?? ids[0]!}: its step says another time to look for it`)
   }
 }
 
 /** Whether a draw says when it may be looked for, and how long it may be waited for, as its dishes have it. */
 function looksTold(
+  problem: PlanProblem,
   {loads}: Plan,
   dishes: ReadonlyMap<string, Dish>,
   at: number,
@@ -285,14 +287,15 @@ function looksTold(
 ): boolean {
   const [early, late] = [figureIn(ifAhead, 'early'), figureIn(ifBehind, 'late')]
   const low = Math.min(...drawn.map(({draw}) => draw.low))
-  // Nothing is looked at while a receipt wants the door kept shut.
+  // Nothing is looked at while a receipt wants the door kept shut, nor at night.
   const shut = loads.flatMap((load) =>
     fresh(load).map((d) => ({from: load.at, to: load.at + (dishes.get(d.dish)?.need.closed?.likely ?? 0)})),
   )
-  const opens = Math.min(at, Math.max(low, ...shut.filter(({from, to}) => from < low && to > low).map(({to}) => to)))
+  const unshut = Math.max(low, ...shut.filter(({from, to}) => from < low && to > low).map(({to}) => to))
+  const opens = Math.min(at, dayFrom(problem, unshut))
   // What burns has the first word, what is the better for staying in the last.
   const burning = drawn.filter((d) => dishes.get(d.dish)?.need.overnight !== true)
-  const high = Math.min(...(burning.length > 0 ? burning : drawn).map(({draw}) => draw.high))
+  const high = Math.min(nextNight(at), ...(burning.length > 0 ? burning : drawn).map(({draw}) => draw.high))
   return early !== null && Math.abs(early - opens) < 0.01 && late !== null && Math.abs(late - high) < 0.01
 }
 

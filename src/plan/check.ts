@@ -416,7 +416,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
   const doughs = checkDoughs(problem, plan, bad)
   checkRising(problem, plan, doughs, bad)
   checkMakings(problem, plan, doughs, bad)
-  checkKept(problem, plan, dishes, bad)
+  checkKept(problem, plan, dishes, heat, bad)
 
   const shares = new Shares(problem, plan)
   checkScore(problem, plan, dishes, {heat, doses, needed, shares, openings}, bad)

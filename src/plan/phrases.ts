@@ -135,6 +135,9 @@ export const phrases = {
   'cool slowly':
     '{dishes}: the receipt leaves it in after the bake (“{words}”), and this oven is at its heat still, or wanted: let it cool slowly under a cloth, out of the draught.',
   'may stay in': '{dishes}: not done, it may stay in till {late}.',
+  'till morning': '{dishes}: not done by {late}, leave in till the morning.',
+  'till morning filled': '{dishes}: not done by {late}, fill up with boiling water, cover, and leave in till the morning.',
+  'out by night': '{dishes}: not done by {late}, draw all the same, and bake on in another oven.',
   'keep hot':
     'Done: {dishes}, wanted at {by}: keep covered and at 57 °C (135 °F) or hotter till then, or cool in shallow dishes within two hours and heat through to 74 °C (165 °F).',
   'warm again':

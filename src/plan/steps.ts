@@ -2,8 +2,9 @@ import {lookUpItem} from '../lexicon/index.js'
 import {writeClock, writeDuration} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import {coldProveOf, coldRiseOf} from '../scale/cold-rise.js'
+import {type ByBedtime, bedtimeAfter, byBedtime, byDayFrom, morningHeat} from './bedtime.js'
 import {drawnHot} from './cooling.js'
-import {sample} from './curve.js'
+import {curveOf, sample} from './curve.js'
 import {PUT_BY} from './dough.js'
 import {doughsOf, leftOver, waitsLong} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
@@ -447,11 +448,13 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       const ids = load.dishes.flatMap((d) => (!d.alreadyIn && shutFor(d.dish) >= rules.tick ? [d.dish] : []))
       if (ids.length > 0) kept.set(load.at, [...new Set(ids)])
     }
-    /** Nothing is looked at while the door is kept shut. */
+    /** Nothing is looked at while the door is kept shut, nor at night. */
     const mayLook = (early: number, at: number): number => {
       const ends = [...kept].flatMap(([from, ids]) => ids.map((id) => ({from, to: from + shutFor(id)})))
-      return Math.min(at, Math.max(early, ...ends.filter(({from, to}) => from < early && to > early).map(({to}) => to)))
+      const opens = Math.max(early, ...ends.filter(({from, to}) => from < early && to > early).map(({to}) => to))
+      return Math.min(at, byDayFrom(problem, opens))
     }
+    const curve = curveOf(forecast, problem.ambient ?? 20)
     const uneven = plan.loads.flatMap((load) => unevenly(problem, plan, load))
     for (const [at, d] of draws) {
       const ids = [...new Set(d.ids)]
@@ -459,12 +462,27 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       const latest = (which: typeof d.drawn): number => Math.min(...which.map(({draw}) => draw.high))
       const staying = d.drawn.filter(({dish}) => staysIn(byId.get(dish)!.need))
       const burning = d.drawn.filter((one) => !staying.includes(one))
-      const late = latest(burning.length > 0 ? burning : staying)
+      // Nobody looks again at night.
+      const bedtime = bedtimeAfter(at)
+      const late = Math.min(bedtime, latest(burning.length > 0 ? burning : staying))
+      const unsure = d.drawn.filter(({draw}) => draw.high > bedtime)
+      const tillBed = staying.filter((one) => !unsure.includes(one))
+      const slept = new Map<ByBedtime, string[]>()
+      for (const one of unsure) {
+        const how = byBedtime(byId.get(one.dish)!, morningHeat(curve, one, bedtime, plan.lit, 'likely'))
+        slept.set(how, [...(slept.get(how) ?? []), one.dish])
+      }
+      /** The least heat, °C, in which it may come to stand. */
+      const coolest = (one: (typeof d.drawn)[number]): number =>
+        unsure.includes(one) && slept.get('out by night')?.includes(one.dish) !== true
+          ? Math.min(one.celsiusOut.low, morningHeat(curve, one, bedtime, plan.lit, 'low'))
+          : one.celsiusOut.low
       const sign = signsOf(
         ids.map((id) => ({title: speaker.title(id), sign: byId.get(id)?.sign ?? ''})),
         speaker.and,
       )
       const kept: Phrase[] = [
+        ...[...slept].map(([how, dishes]) => p(how, {dishes: names(dishes), late: {unit: 'clock', value: bedtime}})),
         ...otherTimes(d.drawn, byId, at).map(({dish, stay, said}) =>
           p('other time', {dishes: names([dish]), stay: min(stay), said: min(said)}),
         ),
@@ -473,11 +491,11 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           return draw === at ? [p('uneven', {dishes: names([dish]), zone: zone(hottest), zone2: zone(coolest)})] : []
         }),
         ...drawnHot(d.drawn, byId, at).map(({dish, words}) => p('cool slowly', {dishes: names([dish]), words})),
-        ...(burning.length > 0 && staying.length > 0 && latest(staying) - late >= STAYS_LONGER
-          ? [p('may stay in', {dishes: names(staying.map(({dish}) => dish)), late: {unit: 'clock', value: latest(staying)}})]
+        ...(burning.length > 0 && tillBed.length > 0 && latest(tillBed) - late >= STAYS_LONGER
+          ? [p('may stay in', {dishes: names(tillBed.map(({dish}) => dish)), late: {unit: 'clock', value: latest(tillBed)}})]
           : []),
         ...keepingOf(
-          d.drawn.map(({dish, celsiusOut}) => ({dish: byId.get(dish)!, coolest: celsiusOut.low})),
+          d.drawn.map((one) => ({dish: byId.get(one.dish)!, coolest: coolest(one)})),
           at,
           problem.day.serve,
         ).map(({how, dishes, by}) => p(how, {dishes: names(dishes), ...(by === null ? {} : {by: {unit: 'clock', value: by}})})),

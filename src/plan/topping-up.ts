@@ -1,4 +1,5 @@
 import {kinds} from '../lexicon/kinds.js'
+import type {Dish} from '../scale/types.js'
 import type {Plan, PlanProblem} from './types.js'
 
 /** When a dish whose water boils away is topped up. Minutes; common practice, no source. */
@@ -12,6 +13,9 @@ const TOPPING = {
 } as const
 
 const DRINKS: ReadonlySet<string> = new Set(kinds.flatMap(({id, drinks}) => (drinks ? [id] : [])))
+
+/** True of a dish whose water boils away as it bakes. */
+export const drinks = ({kind}: Pick<Dish, 'kind'>): boolean => DRINKS.has(kind ?? '')
 
 /** What is topped up at one opening of the door; `until` is when somebody next looks in, where that is hours away. */
 export interface ToppedUp {
@@ -27,11 +31,11 @@ export interface ToppedUp {
  * @param openings when the door is opened, minutes after midnight, each once and in order
  */
 export function toppingUp(problem: PlanProblem, plan: Pick<Plan, 'loads'>, openings: readonly number[]): ToppedUp[] {
-  const kindOf = new Map(problem.dishes.map(({id, kind}) => [id, kind]))
+  const drinking = new Set(problem.dishes.flatMap((dish) => (drinks(dish) ? [dish.id] : [])))
   const out = new Map<string, {at: number; dishes: string[]; until: number | null}>()
   for (const load of plan.loads)
     for (const {dish, draw, alreadyIn} of load.dishes) {
-      if (!DRINKS.has(kindOf.get(dish) ?? '')) continue
+      if (!drinking.has(dish)) continue
       let filled = load.at
       for (const [i, at] of openings.entries()) {
         const next = openings[i + 1]

@@ -130,6 +130,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'cool slowly':
     '{dishes}: das Rezept lässt es nach dem Backen darin („{words}“), und dieser Ofen hat seine Hitze noch oder wird gebraucht: langsam unter einem Tuch auskühlen lassen, ohne Zug.',
   'may stay in': '{dishes}: nicht fertig, darf bis {late} im Ofen bleiben.',
+  'till morning': '{dishes}: um {late} nicht fertig, bis zum Morgen im Ofen lassen.',
+  'till morning filled':
+    '{dishes}: um {late} nicht fertig, mit kochendem Wasser auffüllen, zudecken und bis zum Morgen im Ofen lassen.',
+  'out by night': '{dishes}: um {late} nicht fertig, trotzdem ausnehmen und in einem anderen Ofen fertig backen.',
   'keep hot':
     'Fertig: {dishes}, gebraucht um {by}: bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',
   'warm again':
