@@ -10,6 +10,7 @@ import type {Plan, Step} from '../src/plan/types.js'
 import {translate} from '../src/receipt/translate.js'
 import {makeDishes} from '../src/scale/dishes.js'
 import {stepWords} from '../src/sheets/phrases.js'
+import {messageWords} from '../src/sheets/said.js'
 import {styleOf} from '../src/sheets/style-of.js'
 
 /**
@@ -70,6 +71,8 @@ describe('what may not be done by bedtime', {timeout: 60_000}, () => {
         .map(({reason}) => reason)
         .join('\n')
     expect(reasons(otherwise({late: {unit: 'clock', value: bedtime + 60}}))).toMatch(/another time to look for it/)
+    const said = 'its draw does not say what becomes of it where it is not done by night'
+    expect(messageWords({severity: 'error', reason: `x: ${said}`}, styleOf({language: 'de'}))).toMatchObject({foreign: false})
     expect(reasons(otherwise({kept: {unit: 'sentences', phrases: []}}))).toMatch(
       /what becomes of it where it is not done by night/,
     )

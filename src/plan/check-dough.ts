@@ -15,6 +15,7 @@ const rounding = 0.01
 /** One dough as the steps tell of it. Times in minutes after midnight. */
 export interface Told {
   readonly dish: Dish
+  readonly load: number
   readonly at: number
   readonly steps: readonly Step[]
   readonly mix: Step
@@ -56,6 +57,9 @@ export function checkDoughs(problem: PlanProblem, plan: Plan, bad: Report): read
   return told
 }
 
+/** Whether a step is of a load, or of it among others. */
+export const isFor = ({load, further}: Step, number: number): boolean => [load, ...(further ?? [])].includes(number)
+
 /** The doughs of a load, by its steps. */
 function toldIn(problem: PlanProblem, plan: Plan, load: Load, bad: Report): Told[] {
   const counts = new Map<string, number>()
@@ -63,18 +67,23 @@ function toldIn(problem: PlanProblem, plan: Plan, load: Load, bad: Report): Told
   return Array.from(counts).flatMap(([id, count]): Told[] => {
     const dish = problem.dishes.find((d) => d.id === id)
     if (!dish?.dough) return []
-    const steps = plan.steps.filter((s) => s.dishes.includes(id) && s.load === load.number)
+    const steps = plan.steps.filter((s) => s.dishes.includes(id) && isFor(s, load.number))
     const of = (...actions: Step['action'][]): Step | undefined => steps.find(({action}) => actions.includes(action))
     const mix = of('mix', 'evening before')
     if (!mix) {
       bad('dough', id, load.at, 0, `${dish.title}: no step mixes its dough`)
       return []
     }
+    // Only what was mixed before can be one dough for several loads.
+    const mixedBefore = problem.done?.doughs?.some(
+      (d) => d.dish === id && d.mixed !== null && Math.abs(d.mixed - mix.at) <= rounding,
+    )
+    if (mix.further && !mixedBefore) bad('dough', id, mix.at, 0, `${dish.title}: its dough is told of twice`)
     const heavy = dish.mass * count - kneading.upTo
     const mixing = dish.dough.mix === 0 || heavy <= 0 ? dish.dough.mix : dish.dough.mix + fives(heavy * kneading.perKilogram)
     const row = shapings.find(({vessels}) => vessels.some((word) => dish.vessel.name.includes(word))) ?? shapings.at(-1)!
     const shaping = dish.dough.shape === 0 ? 0 : Math.max(dish.dough.shape, fives(row.minutes * count))
-    return [{dish, at: load.at, steps, mix, shape: of('shape'), sponge: of('sponge'), mixing, shaping}]
+    return [{dish, load: load.number, at: load.at, steps, mix, shape: of('shape'), sponge: of('sponge'), mixing, shaping}]
   })
 }
 

@@ -1,5 +1,5 @@
 import type {Report} from './check.js'
-import type {Told} from './check-dough.js'
+import {isFor, type Told} from './check-dough.js'
 import {DAY} from './check-night.js'
 import {figureIn} from './check-steps.js'
 import {rules} from './rules.js'
@@ -14,12 +14,13 @@ const near = (a: number, b: number): boolean => Math.abs(a - b) <= 0.01
  * @param bad called for each rule that is broken
  */
 export function checkRising(problem: PlanProblem, plan: Plan, doughs: readonly Told[], bad: Report): void {
-  for (const one of doughs) checkWaits(plan, one, bad)
+  for (const one of doughs) checkWaits(plan, one, doughs, bad)
   checkEvenings(problem, plan, doughs, bad)
 }
 
 /** Each wait is told once, from when the work before it is done until the next begins. */
-function checkWaits(plan: Plan, {dish, at, steps, mix, shape, sponge, mixing, shaping}: Told, bad: Report): void {
+function checkWaits(plan: Plan, one: Told, doughs: readonly Told[], bad: Report): void {
+  const {dish, at, steps, mix, shape, sponge, shaping} = one
   const {id, title} = dish
   const dough = dish.dough!
   // What stands in the oven already of the same load was of the same dough.
@@ -33,11 +34,14 @@ function checkWaits(plan: Plan, {dish, at, steps, mix, shape, sponge, mixing, sh
   const most = (dough.bulkIn?.warm ?? 0) > 0 ? 2 : 1
   if (rises.length > most) bad('dough', id, at, rises.length - most, `${title}: its dough is told of twice`)
   const [prove] = of('prove')
-  const risen = mix.at + mixing
+  // One dough for several loads rises till the first of it is shaped.
+  const [rising] = rises
+  const its = rising?.further ? doughs.filter((other) => other.dish === dish && isFor(rising, other.load)) : [one]
+  const risen = mix.at + (its.find(({load}) => load === rising?.load) ?? one).mixing
   if (sponge && !near(until(sponge), mix.at))
     bad('dough', id, sponge.at, until(sponge) - mix.at, `${title}: its sponge is told to work until another time`)
   if (dough.rise > 0) {
-    const next = shape?.at ?? prove?.at ?? at
+    const next = its.length > 1 ? Math.min(...its.map((other) => other.shape?.at ?? other.at)) : (shape?.at ?? prove?.at ?? at)
     const [first] = rises
     const follows = rises.every((rise, i) => near(until(rise), rises[i + 1]?.at ?? next))
     if (!first) bad('dough', id, risen, 0, `${title}: no step leaves its dough to rise`)

@@ -34,6 +34,8 @@ export interface Dough {
   readonly beyond: number
   /** Which of the dish's batches it is, in the order they are set in, and for how many vessels; null where the dish is one batch. */
   readonly batch: {readonly number: number; readonly of: number; readonly count: number} | null
+  /** What it was in the plan that was followed until now. */
+  readonly was: PlannedDough | undefined
 }
 
 /** Which of a dough's waits is longer than it holds, which an oven that is late makes of them on a day that has begun. */
@@ -130,6 +132,7 @@ export function doughsOf(problem: PlanProblem, plan: Hours): {doughs: Dough[]; c
       spongeIn: times.sponge === null ? null : spongePlaceFor(dish.dough!, mix - times.sponge - rules.setSponge),
       beyond: cool ? Math.max(0, shape - rise - high) : 0,
       batch,
+      was,
     }
   })
   const clashes = made.flatMap(({wanted: {dish}, tasks}) => {

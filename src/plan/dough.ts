@@ -65,6 +65,15 @@ export interface ToldDoughs {
 /** Minutes after which a dough that had not risen is looked at again. Common practice, no source. */
 const LOOK_AGAIN = 20
 
+/** Whether a step's work is done for a load. */
+const isFor = ({load, further}: Step, number: number): boolean => load === number || further?.includes(number) === true
+
+/** Whether a step tells of all of a dish, not of one batch of it. */
+function toldWhole({words}: Step): boolean {
+  const who = words?.say.values['dishes']
+  return typeof who === 'object' && who.unit === 'dishes'
+}
+
 /** How what has no dough is mixed. */
 const MADE_UP: readonly PhraseId[] = ['make up', 'make up several', 'make up early']
 
@@ -97,11 +106,11 @@ export function doughsSoFar(
     if (seen.has(key)) return []
     seen.add(key)
     const step = plan.steps.find(
-      ({action, dishes, load: n, words}) =>
-        (action === 'mix' || action === 'evening before') &&
-        n === load.number &&
-        dishes.includes(dish) &&
-        !MADE_UP.some((id) => id === words?.say.id),
+      (one) =>
+        (one.action === 'mix' || one.action === 'evening before') &&
+        isFor(one, load.number) &&
+        one.dishes.includes(dish) &&
+        !MADE_UP.some((id) => id === one.words?.say.id),
     )
     if (!step) return []
     const nth = counted.get(dish) ?? 0
@@ -113,7 +122,7 @@ export function doughsSoFar(
     const said = told.mixed(dish)[nth]
     const saidShaped = told.shaped(dish, count)[nth]
     const doneBy = (action: Step['action'], late = 0): number | null | undefined => {
-      const other = plan.steps.find((one) => one.action === action && one.load === load.number && one.dishes.includes(dish))
+      const other = plan.steps.find((one) => one.action === action && isFor(one, load.number) && one.dishes.includes(dish))
       if (!other) return undefined
       const at = (other.past ? other.at : presumed(other.at)) + late
       return at <= now ? at : null
@@ -140,6 +149,7 @@ export function doughsSoFar(
         mixed,
         // What was to be mixed on the day and was mixed before it stood cold through the night; what rises so long by its receipt did not.
         cool: said === undefined ? cool : said < 0 && (cool || step.at >= 0),
+        ...(toldWhole(step) ? {whole: true as const} : {}),
         ...(sponge === undefined ? {} : {sponge}),
         ...(typeof workedShaped === 'number' ? {shaped: workedShaped} : {}),
         ...(begun !== null && looked !== undefined ? {behind: {slow, until: notBefore}} : {}),

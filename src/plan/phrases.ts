@@ -20,6 +20,7 @@ export const phrases = {
   mix: '{dishes}: mix the dough.',
   'mix sponge': '{dishes}: make the dough with the sponge.',
   batch: '{dishes}, batch {number} of {of} ({count} for load {load})',
+  part: '{dishes}, part {number} of {of} ({count} for load {load})',
   'make up': '{dishes}: make up, ready to set in at {at}.',
   'make up several': '{dishes}: make up in this order, ready to set in at {at}.',
   'make up early': '{dishes}: make up before the night, and keep cool until set in.',

@@ -13,6 +13,7 @@ import {keepingOf} from './keeping.js'
 import {staysIn} from './keeps.js'
 import {makingsOf} from './making.js'
 import {lineOf} from './model.js'
+import {OneDough, ofWhole, type Stage} from './one-dough.js'
 import {otherTimes} from './other-time.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
@@ -71,6 +72,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     say: Phrase,
     extra: {
       untimed?: boolean
+      further?: readonly number[]
       sign?: Phrase | null
       ahead?: Phrase | null
       behind?: Phrase | null
@@ -85,6 +87,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       action,
       dishes,
       load,
+      ...(extra.further ? {further: extra.further} : {}),
       say: speak(say, speaker),
       sign: text(words.sign),
       ifAhead: text(words.ifAhead),
@@ -164,27 +167,34 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
 
   if (plan.loads.length > 0) {
     const {doughs, clashes, hands} = doughsOf(problem, plan)
+    const shared = new OneDough(doughs)
     for (const d of doughs) {
       const dough = d.dish.dough!
       const hold = min(dough.hold)
-      const {batch} = d
       // Two doughs of one dish are worked within an hour or so of each other: each is told by its number and its load.
-      const who: PhraseValue =
+      const numbered = ({batch, load}: typeof d, id: 'batch' | 'part'): Phrase[] =>
         batch === null
-          ? names([d.dish.id])
-          : {
-              unit: 'phrases',
-              phrases: [
-                p('batch', {
-                  dishes: names([d.dish.id]),
-                  number: batch.number,
-                  of: batch.of,
-                  count: {unit: 'count', value: batch.count},
-                  load: d.load,
-                }),
-              ],
-            }
-      if (d.sponge !== null)
+          ? []
+          : [
+              p(id, {
+                dishes: names([d.dish.id]),
+                number: batch.number,
+                of: batch.of,
+                count: {unit: 'count', value: batch.count},
+                load,
+              }),
+            ]
+      const told = (phrases: readonly Phrase[]): PhraseValue =>
+        phrases.length === 0 ? names([d.dish.id]) : {unit: 'phrases', phrases}
+      const who = told(numbered(d, ofWhole('shape', d) ? 'part' : 'batch'))
+      const whose = (stage: Stage, all: readonly (typeof d)[]): PhraseValue =>
+        told(ofWhole(stage, d) ? [] : all.flatMap((one) => numbered(one, 'batch')))
+      const further = (all: readonly (typeof d)[]): {further?: readonly number[]} =>
+        all.length > 1 ? {further: all.slice(1).map(({load}) => load)} : {}
+      const [sponged, mixedWith, risesWith, shapedWith] = (['sponge', 'mix', 'rise', 'shape'] as const).map((stage) =>
+        shared.toldWith(stage, d),
+      )
+      if (d.sponge !== null && sponged)
         put(
           0,
           d.sponge,
@@ -192,12 +202,16 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           [d.dish.id],
           d.load,
           p(d.spongeIn ? SPONGE_IN[d.spongeIn.id] : dough.again ? 'sponge again' : 'sponge', {
-            dishes: who,
+            dishes: whose('sponge', sponged),
             until: {unit: 'clock', value: d.mix},
           }),
-          {sign: p('sign sponge'), ...(d.spongeIn ? {ahead: p('ahead sponge'), behind: p('behind sponge')} : {})},
+          {
+            ...further(sponged),
+            sign: p('sign sponge'),
+            ...(d.spongeIn ? {ahead: p('ahead sponge'), behind: p('behind sponge')} : {}),
+          },
         )
-      if (d.sponge !== null && d.spongeIn) {
+      if (d.sponge !== null && d.spongeIn && sponged) {
         const works = d.mix - d.sponge - rules.setSponge
         messages.push({
           ...lineOf(problem.day, d.dish),
@@ -217,15 +231,33 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
               ? 'evening before'
               : 'evening before cold'
             : 'mix'
-      put(0, d.mix, d.cool ? 'evening before' : 'mix', [d.dish.id], d.load, p(mixed, {dishes: who}))
+      if (mixedWith)
+        put(
+          0,
+          d.mix,
+          d.cool ? 'evening before' : 'mix',
+          [d.dish.id],
+          d.load,
+          p(mixed, {dishes: whose('mix', mixedWith)}),
+          further(mixedWith),
+        )
       const until = (value: number): PhraseValue => ({unit: 'clock', value})
       const bulkHold = min(dough.bulkHold ?? dough.hold)
       const late = waitsLong(d)
       const chilled = coldRiseOf(dough)
       const coldIn = d.cold?.id ?? chilled?.place
       const intoCold = d.cold === null && chilled ? Math.min(d.shape, d.rise + chilled.warm) : d.rise
-      if (intoCold > d.rise) put(1, d.rise, 'rise', [d.dish.id], d.load, p('rise', {dishes: who, until: until(intoCold)}))
-      if (dough.rise > 0)
+      if (intoCold > d.rise && risesWith)
+        put(
+          1,
+          d.rise,
+          'rise',
+          [d.dish.id],
+          d.load,
+          p('rise', {dishes: whose('rise', risesWith), until: until(intoCold)}),
+          further(risesWith),
+        )
+      if (dough.rise > 0 && risesWith)
         put(
           1,
           intoCold,
@@ -233,10 +265,11 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           [d.dish.id],
           d.load,
           p(coldIn ? RISES_IN[coldIn] : late.rise ? 'rise late' : 'rise', {
-            dishes: who,
+            dishes: whose('rise', risesWith),
             until: until(d.shape),
           }),
           {
+            ...further(risesWith),
             sign: p('sign dough'),
             ...(late.rise
               ? {}
@@ -261,11 +294,20 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       const waits = provesIn
         ? {ahead: p('ahead cold', {hold}), behind: p('behind cold', {hold})}
         : {ahead: p('ahead dough', {hold}), behind: p('behind dough', {hold})}
-      if (dough.shape > 0)
-        put(2, d.shape, 'shape', [d.dish.id], d.load, p('shape', {dishes: who}), {
-          sign: p('sign dough'),
-          ...(dough.prove ? {} : waits),
-        })
+      if (dough.shape > 0 && shapedWith)
+        put(
+          2,
+          d.shape,
+          'shape',
+          [d.dish.id],
+          d.load,
+          p('shape', {dishes: shapedWith.length > 1 ? whose('shape', shapedWith) : who}),
+          {
+            ...further(shapedWith),
+            sign: p('sign dough'),
+            ...(dough.prove ? {} : waits),
+          },
+        )
       // Between shaping and oven it proves, unless the day leaves it no time.
       if (dough.prove && d.at > d.shaped) {
         // What is left of its time in the warm comes last.
@@ -579,7 +621,13 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         mixed: {unit: 'clock', value: was.mixed!},
       }),
     )
-  steps.sort((a, b) => a.at - b.at || a.rank - b.rank || (a.dishes[0] ?? '').localeCompare(b.dishes[0] ?? '', 'en'))
+  steps.sort(
+    (a, b) =>
+      a.at - b.at ||
+      a.rank - b.rank ||
+      (a.dishes[0] ?? '').localeCompare(b.dishes[0] ?? '', 'en') ||
+      (a.load ?? 0) - (b.load ?? 0),
+  )
   return {steps: steps.map(({rank: _, ...step}) => step), messages}
 }
 

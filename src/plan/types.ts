@@ -91,6 +91,8 @@ export interface PlannedDough {
   readonly mixed: number | null
   /** Mixed the evening before and kept cool. */
   readonly cool: boolean
+  /** It is all there is of the dish: no other dough was made for it. */
+  readonly whole?: true
   /** When its sponge was set; null where it is not yet, absent where it has none. */
   readonly sponge?: number | null
   /** When it was shaped, where it is already. */
@@ -185,6 +187,8 @@ export interface Step {
     | 'evening before'
   readonly dishes: readonly string[]
   readonly load: number | null
+  /** The further loads for which the work is done at once: those of one dough that goes in part by part. */
+  readonly further?: readonly number[]
   readonly say: string
   /** What to look for. */
   readonly sign: string | null

@@ -240,6 +240,10 @@ export const planFileSchema = z
         ]),
         dishes: z.array(z.string()),
         load: z.number().nullable(),
+        further: z
+          .array(z.number())
+          .optional()
+          .describe('further loads for which it is done at once: of one dough that goes in part by part'),
         say: z.string(),
         sign: z.string().nullable(),
         ifAhead: z.string().nullable(),

@@ -47,7 +47,9 @@ export function stepsCsv(plan: Plan, problem: PlanProblem, style: Style): string
     const about = [...named].flatMap((id): {id: string | null; entry: Numbered | undefined; count: number | undefined}[] => {
       const own = numbers.filter((dish) => dish.id === id)
       if (own.length > 0) return own.map((entry) => ({id, entry, count: entry.count}))
-      const inLoad = dishes.filter((dish) => dish.id === id && (step.load === null || dish.load === step.load))
+      const inLoad = dishes.filter(
+        (dish) => dish.id === id && (step.load === null || [step.load, ...(step.further ?? [])].includes(dish.load)),
+      )
       const count = step.load === null ? undefined : inLoad.reduce((sum, dish) => sum + dish.count, 0)
       return [{id, entry: inLoad[0], count: inLoad.length === 0 ? undefined : (count ?? inLoad[0]!.count)}]
     })

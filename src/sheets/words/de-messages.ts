@@ -88,6 +88,10 @@ export const deMessages: Book['sentences'] = [
     '{dish}: its draw does not say how it is kept until it is eaten',
     '{dish}: das Ausziehen sagt nicht, wie es bis zum Essen aufzubewahren ist',
   ],
+  [
+    '{dish}: its draw does not say what becomes of it where it is not done by night',
+    '{dish}: das Ausziehen sagt nicht, was damit geschieht, wenn es bis zur Nacht nicht fertig ist',
+  ],
   ['{dish}: its draw does not say that it is kept hot', '{dish}: das Ausziehen sagt nicht, dass es heiß zu halten ist'],
   [
     '{dish}: its draw does not say that it may have been lukewarm too long',

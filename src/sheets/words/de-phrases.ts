@@ -28,6 +28,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'sign proved': 'Gut aufgegangen; eine Druckstelle kommt langsam zurück.',
   mix: '{dishes}: den Teig kneten.',
   batch: '{dishes}, Teig {number} von {of} ({count} für Schuss {load})',
+  part: '{dishes}, Teil {number} von {of} ({count} für Schuss {load})',
   'make up': '{dishes}: fertig machen zum Einschießen um {at}.',
   'make up several': '{dishes}: der Reihe nach fertig machen zum Einschießen um {at}.',
   'make up first': '{dishes}: fertig machen zum Einschießen um {at}. Zuvor {first}.',
@@ -133,7 +134,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'till morning': '{dishes}: um {late} nicht fertig, bis zum Morgen im Ofen lassen.',
   'till morning filled':
     '{dishes}: um {late} nicht fertig, mit kochendem Wasser auffüllen, zudecken und bis zum Morgen im Ofen lassen.',
-  'out by night': '{dishes}: um {late} nicht fertig, trotzdem ausnehmen und in einem anderen Ofen fertig backen.',
+  'out by night': '{dishes}: um {late} nicht fertig, trotzdem ausziehen und in einem anderen Ofen fertig backen.',
   'keep hot':
     'Fertig: {dishes}, gebraucht um {by}: bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',
   'warm again':
