@@ -626,6 +626,22 @@ describe('the dishes of the day', () => {
     ['1 pm 2 loaves of household bread set in', ['household-bread: 2 set in']],
     ['1 pm both custards set in', ['custards: both set in']],
     ['1 pm beide custards eingeschossen', ['custards: beide set in']],
+    ['1 pm 1 of 3 mutton pies set in', ['mutton-pies: 1 of 3 set in']],
+    ['1 pm set in 1 of 3 mutton pies', ['mutton-pies: 1 of 3 set in']],
+    ['1 pm one of the three mutton pies in', ['mutton-pies: 1 of 3 set in']],
+    ['1 pm 2 von den 3 mutton pies eingeschossen', ['mutton-pies: 2 von 3 set in']],
+    ['1 pm 2 of 3 mutton pies drawn 10 min late', ['mutton-pies: 2 of 3 drawn 10 min late']],
+    ['1 pm drew 2 of the 3 mutton pies', ['mutton-pies: 2 of 3 drawn']],
+    ['1 pm 1 of 3 mutton pies dropped', ['mutton-pies: 1 of 3 dropped']],
+    ['1 pm 3 of 8 loaves of household bread in', ['household-bread: 3 of 8 set in']],
+    ['1 pm both household loaves set in', ['household-bread: both set in']],
+    ['1 pm set in both of the custards', ['custards: both set in']],
+    ['1 pm both crocks of custards in', ['custards: both set in']],
+    ['1 pm all 6 mutton pies in', ['mutton-pies: 6 set in']],
+    ['1 pm both custards and mutton pies set in', ['custards: set in', 'mutton-pies: set in']],
+    ['1 pm set in 2 mutton pies and 1 of 3 custards', ['mutton-pies: 2 set in', 'custards: 1 of 3 set in']],
+    ['1 pm 1 of 3 mutton pies not set in yet', ['note: 1 of 3 mutton pies not set in yet']],
+    ['1 pm 3 of 8 trifles set in', ['3-of-8-trifles: set in']],
     ['1 pm the household bread is not in yet', ['household-bread: is not in yet']],
     ['1 pm household bread later', ['household-bread: later']],
     ['1 pm custards noch nicht drin', ['custards: noch nicht drin']],
@@ -650,6 +666,8 @@ describe('the dishes of the day', () => {
   it('are as many, and stood open as long, when they are read back', () => {
     const rows = [
       '| 12:00 | custards | both set in | |',
+      '| 12:02 | mutton-pies | 1 of 3 set in | |',
+      '| 12:03 | mutton-pies | 2 von 3 set in | |',
       '| 12:05 | custards | einen fallen gelassen | |',
       '| 12:10 | custards | not in yet | |',
       '| 12:20 | door | ajar 20 min | |',
@@ -662,6 +680,8 @@ describe('the dishes of the day', () => {
     )
     expect(messages).toEqual([])
     expect(log!.rows).toMatchObject([
+      {what: 'set in', count: 2},
+      {what: 'set in', count: 1},
       {what: 'set in', count: 2},
       {what: 'lost', lost: 1},
       {what: 'not in'},

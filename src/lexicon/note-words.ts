@@ -55,6 +55,11 @@ export const noteWords: readonly NoteWord[] = [
   ),
   row('pair', 'both', 'both'),
   row('pair', 'beide', 'beide, beiden'),
+  // Between a number and how many there are, or whose they are: "1 of the 3 pies".
+  row('of', 'of', 'of'),
+  row('of', 'von', 'von'),
+  row('of all', 'the', 'the, all'),
+  row('of all', 'den', 'den, der, allen'),
   row('single', 'a', 'a, an'),
   row('single', 'ein', 'ein, eine, einen'),
 ]

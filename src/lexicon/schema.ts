@@ -614,6 +614,8 @@ export const noteWordSchema = z.object({
     'part of the floor',
     'single',
     'pair',
+    'of',
+    'of all',
     'fire out',
     'door',
     'door left',

@@ -1,6 +1,7 @@
 import {cardinals} from '../lexicon/grammar-words.js'
 import {plainLetters} from '../lexicon/index.js'
 import {noteWords} from '../lexicon/note-words.js'
+import type {NoteWord} from '../lexicon/schema.js'
 import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
 import {lossEnd, moveAtEnd} from './log-deeds.js'
 import {isThing} from './log-dishes.js'
@@ -25,10 +26,18 @@ function tokensOf(text: string): Token[] {
   }))
 }
 
-const pairs: ReadonlySet<string> = new Set(noteWords.flatMap(({use, words}) => (use === 'pair' ? words : [])))
+const wordsOfUse = (which: NoteWord['use']): ReadonlySet<string> =>
+  new Set(noteWords.flatMap(({use, words}) => (use === which ? words : [])))
+const pairs = wordsOfUse('pair')
+const ofs = wordsOfUse('of')
+const alls = wordsOfUse('of all')
+
+/** Whether a word stands between a number and whose it is, "of"; and one that may stand behind that, "the". */
+export const isOfWord = (word: string | undefined): boolean => ofs.has((word ?? '').toLowerCase())
+export const isAllWord = (word: string | undefined): boolean => alls.has((word ?? '').toLowerCase())
 
 /** The whole number that a word is, written in digits or not; null where it is none. */
-function numberOf(word: string | undefined): number | null {
+export function numberOf(word: string | undefined): number | null {
   if (word === undefined) return null
   if (/^\d{1,3}$/.test(word)) return Number(word)
   if (pairs.has(word.toLowerCase())) return 2
@@ -37,8 +46,8 @@ function numberOf(word: string | undefined): number | null {
 
 /** Index of the token behind "of 3", "of the 3" or "of them", where it stands there; the index itself where not. */
 function behindOf(tokens: readonly Token[], i: number): number {
-  if (tokens[i]?.text !== 'of') return i
-  const of = /^(?:the|all)$/.test(tokens[i + 1]?.text ?? '') ? i + 2 : i + 1
+  if (!isOfWord(tokens[i]?.text)) return i
+  const of = isAllWord(tokens[i + 1]?.text) ? i + 2 : i + 1
   return numberOf(tokens[of]?.text) !== null || tokens[of]?.text === 'them' ? of + 1 : i
 }
 
@@ -210,7 +219,7 @@ function deedAt(words: readonly string[]): {readonly from: number; readonly deed
   return move && {from: move.from, deed: move.done}
 }
 
-const singles: ReadonlySet<string> = new Set(noteWords.flatMap(({use, words}) => (use === 'single' ? words : [])))
+const singles = wordsOfUse('single')
 
 /** Whether a word says that it is one of them: "a loaf". */
 const isSingle = (word: string | undefined): boolean => singles.has((word ?? '').toLowerCase())

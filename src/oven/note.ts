@@ -7,6 +7,7 @@ import {deedBehind, deedMeant, deedOf, lettersOff, lossEnd, moveAhead, shortMove
 import {type DayNames, dishesLike, dishMeant, isDish, isNearDish, isThing, resemblesDish} from './log-dishes.js'
 import {doorNote, doorTold, unclearDoor} from './log-door.js'
 import {type ClockContext, clockText, toldTime} from './note-clock.js'
+import {countBehind, countedName} from './note-counts.js'
 import {countIn, type FireDeed, fireDeed, mainOf, noteWordsOf, partAtEnd, partsIn, remarkOf, woodNoted} from './note-words.js'
 import {DAY_KINDS, parseReading, readingKind} from './signs.js'
 import type {ReadingKind} from './types.js'
@@ -132,7 +133,9 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   }
   const {dishes} = options
   // "3 gingerbread burnt": three of them, and no hour.
-  const counts = ambiguous !== null && (dishes?.length ?? 0) > 0 && dishNotes(mainOf(words)).some((one) => one.counted)
+  const names: DayNames = {dishes: dishes ?? [], ...(options.alike ? {alike: options.alike} : {})}
+  const countFirst = (said: string): boolean => countBehind(said, names) !== said || dishNotes(said).some((one) => one.counted)
+  const counts = ambiguous !== null && (dishes?.length ?? 0) > 0 && countFirst(mainOf(words))
   if (ambiguous && !counts) return {ok: false, ...ambiguous}
   if (at === null)
     return {
@@ -147,7 +150,7 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     return {ok: true, entry: {what: 'field', key: done.deed, value: time}}
   const base = {what: 'row', at, time} as const
   if (WORDS.test(rest)) return {ok: true, entry: {...base, reading: 'note', value: rest.replace(WORDS, ''), note: ''}}
-  const main = mainOf(rest)
+  const spokenOf = mainOf(rest)
   const note = remarkOf(rest)
   if (door !== null) {
     const {open, said, from, unclear} = doorTold(door, at)
@@ -159,8 +162,8 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     const span = {from: from ?? began, until: (from ?? began) + open}
     return {ok: true, entry: {...then, reading: 'door', value: door, note, ...(said ? {open: span} : {})}}
   }
-  const first = main.split(' ')[0]!.replace(/[:,]$/, '')
-  const told = readingTold(main, first, options.log ?? null)
+  const first = spokenOf.split(' ')[0]!.replace(/[:,]$/, '')
+  const told = readingTold(spokenOf, first, options.log ?? null)
   if (told) {
     const parsed = parseReading(told.words)
     if (!parsed.ok) return parsed
@@ -177,11 +180,11 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
       },
     }
   }
+  const main = countBehind(spokenOf, names)
   const dish = deedBehind(main)
   const {name, count} = nameAndCount(dish ? main.slice(0, dish.end) : '')
   const value = dish ? `${count} ${main.slice(dish.from)}`.trim() : ''
   // "Pies not set in" tells of nothing that was done: it stays in the log as the words it is.
-  const names: DayNames = {dishes: dishes ?? [], ...(options.alike ? {alike: options.alike} : {})}
   const row = (named: string, what: string, beside = note): ParsedNote => {
     const reading = stemOf(named)
     const meant = names.dishes.length > 0 ? dishMeant(reading, names) : reading
@@ -409,7 +412,7 @@ function fireNotes(time: string, {deed, time: said, wood, rest}: FireDeed, names
 /** What was done to each of some dishes, "beans set in", "pies set in"; nothing where they are none of the day's, or nothing was done. */
 function deedsIn(words: string, names: DayNames): string[] {
   const ahead = moveAhead(words)
-  const after = ahead && namesOf(ahead.of, names)
+  const after = ahead && (bothOf(ahead.of, names) ?? namesOf(ahead.of, names))
   if (ahead && after) return after.map((name) => `${name} ${ahead.done}`)
   const behind = deedBehind(words)
   if (behind) return deedsOf(words.slice(0, behind.end), words.slice(behind.from), names)
@@ -424,8 +427,17 @@ function deedsIn(words: string, names: DayNames): string[] {
 }
 
 /** What was done, said of each dish of a row; nothing where it is not one of dishes alone. */
-const deedsOf = (row: string, done: string, names: DayNames): string[] =>
-  (namesOf(row, names) ?? []).map((name) => `${name} ${done}`)
+function deedsOf(row: string, done: string, names: DayNames): string[] {
+  const its = bothOf(row, names) ?? namesOf(row, names) ?? []
+  return its.map((name) => `${name} ${done}`)
+}
+
+/** "Both mutton pies and custards" is two dishes, each whole. */
+function bothOf(row: string, names: DayNames): string[] | null {
+  const [first = '', ...more] = row.split(' ')
+  const two = noteWordsOf('pair').includes(first.toLowerCase()) ? namesOf(more.join(' '), names) : null
+  return two?.length === 2 ? two : null
+}
 
 /** Names of dishes in a row, "pies, rye and Indian bread and 2 cakes"; null where it is none of only such. */
 function namesOf(words: string, names: DayNames): string[] | null {
@@ -443,6 +455,8 @@ function namesOf(words: string, names: DayNames): string[] | null {
 /** One dish's name, with how many of it; null where it is of none. */
 function nameOf(words: string, names: DayNames): string | null {
   const name = words.trim().replace(/^the /i, '')
+  const counted = countedName(name, names)
+  if (counted !== null && dishMeant(stemOf(counted.name), names) !== null) return `${counted.name} ${counted.count}`
   return dishMeant(stemOf(name.replace(/^\d{1,3} /, '')), names) === null ? null : name
 }
 
