@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
+import {run} from '../src/cli/run.js'
 import {check} from '../src/plan/check.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
@@ -9,6 +10,7 @@ import {makeDishes} from '../src/scale/dishes.js'
 import {stepWords} from '../src/sheets/phrases.js'
 import {planText} from '../src/sheets/plan-text.js'
 import {styleOf} from '../src/sheets/style-of.js'
+import {inFolder, smallDay} from './page-day.js'
 import {randomDay} from './plan-fixtures.js'
 
 /** The demo's day, invented, with a few of its receipts. That pies of meat are eaten hot: common practice, no source. */
@@ -170,6 +172,22 @@ describe('what the day wants hot at its hour', () => {
       const {earlyMinutes: _, ...score} = plan.score
       expect(check(problem, {...plan, score}).map((b) => b.rule)).toContain('score')
     }
+  })
+
+  it('is told of once a fire burns with what the log could say, since the front matter is kept', async () => {
+    const files = new Map(smallDay)
+    files.set(
+      'day.md',
+      smallDay.get('day.md')!.replace('serve: 1 pm', 'serve: 11:55 pm').replace('cake.md)', 'cake.md) — 1 cake, hot at 11:55 pm'),
+    )
+    files.set('firings/2027-06-19.md', '---\ndate: 2027-06-19\nlit: 6:30 am\nraked: 8:30 am\n---\n')
+    await inFolder(files, async (folder) => {
+      const {out} = await run(['plan', folder, '--format', 'json', '--now', '9 am'])
+      const told = JSON.parse(out).messages.filter((m: {rule: string}) => m.rule === 'stands')
+      expect(told).toHaveLength(1)
+      expect(told[0].suggest).toContain('note “fire again at 2 pm”')
+      expect(told[0].suggest).not.toContain('firings: 2')
+    })
   })
 
   it('comes no sooner for being in a crock that stays in the falling oven', () => {

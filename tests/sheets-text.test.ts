@@ -1,5 +1,6 @@
 import {toHtml} from 'hast-util-to-html'
 import {describe, expect, it} from 'vitest'
+import {parseClock} from '../src/measure/quantity.js'
 import {
   clock,
   clockBeside,
@@ -139,6 +140,16 @@ describe('figures', () => {
     expect(clock(1440 + 440, plainStyle)).toBe('7:20 am next day')
     expect(clock(-180, makeStyle({clock: 24}))).toBe('21:00 the day before')
     expect(clock(720, plainStyle)).toBe('12 noon')
+  })
+  // ISO 8601-1:2019, 4.3.8.1: 00:00 begins a day; midnight by its name ends one, as it is read.
+  it('writes a midnight that is read as the same minute', () => {
+    expect([0, 1440, 2880].map((at) => clock(at, plainStyle))).toEqual([
+      '12 midnight the day before',
+      '12 midnight',
+      '12 midnight next day',
+    ])
+    for (const style of [plainStyle, makeStyle({clock: 24})])
+      for (let at = -2880; at <= 4320; at += 60) expect(parseClock(clock(at, style))).toEqual({ok: true, value: at})
   })
   it('names the day of a time only where it is another than that of the time beside it', () => {
     expect(clockBeside(-150, -300, plainStyle)).toBe('9:30 pm')

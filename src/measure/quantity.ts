@@ -277,9 +277,9 @@ export function readClock(text: string): Parsed<ClockRead> {
     t = t.slice(head[0].length)
   }
   // As the sheets write it: "7:55 am next day".
-  const tail = head ? null : /,? (tomorrow|(?:the )?next day|(?:the )?day before)$/.exec(t)
+  const tail = head ? null : /,? (?:tomorrow|(?:the )?next day|(?:the )?day before|([2-9]) days (?:later|before))$/.exec(t)
   if (tail) {
-    days = tail[1]!.endsWith('before') ? -1 : 1
+    days = (tail[0].endsWith('before') ? -1 : 1) * Number(tail[1] ?? 1)
     t = t.slice(0, tail.index)
   }
   t = t.replace(/^12 (noon|midnight)$/, '$1')

@@ -75,7 +75,7 @@ export function write(
       late += lateness(job, drawn)
       early += earliness(job, drawn)
       latePrice += priceOfLate(lateness(job, drawn), dearFrom(job))
-      for (const told of [afterTime(own, drawn, problem.day), tooSoon(own, drawn, problem.day)])
+      for (const told of [afterTime(own, drawn, problem.day), tooSoon(own, drawn, problem)])
         if (told && !messages.some((m) => m.reason === told.reason)) messages.push(told)
       if (job.since === null) doors.add(at)
       doors.add(drawn)
@@ -267,14 +267,16 @@ function afterTime(dish: Dish, drawn: number, day: Day): Message | null {
  * What is eaten hot and stands for hours first is named: nobody sees from a draw alone that it is hours before the meal. What the day wants
  * hot is named as soon as it is hot no longer.
  */
-function tooSoon(dish: Dish, drawn: number, day: Day): Message | null {
+function tooSoon(dish: Dish, drawn: number, {day, done}: PlanProblem): Message | null {
   const wanted = hotUntil(dish, day.serve)
   if (wanted - drawn <= (dish.wantedHot ? rules.keepsHot : rules.coldMinutes)) return null
   const other = !dish.wantedHot
     ? `write “hot at ${writeClock(wanted)}” behind its link, so that it is drawn for its meal`
-    : day.firings < 2
-      ? 'write “firings: 2” in the day’s front matter, so that a second fire may be lit for it'
-      : 'ask for it sooner, or for the rest later'
+    : done
+      ? 'light another fire for it, if there is time: note “fire again at 2 pm”, with an hour of your own'
+      : day.firings < 2
+        ? 'write “firings: 2” in the day’s front matter, so that a second fire may be lit for it'
+        : 'ask for it sooner, or for the rest later'
   return {
     ...lineOf(day, dish),
     severity: 'warning',

@@ -319,10 +319,13 @@ export function dayOf(minutes: number): number {
   return Math.floor(Math.round(minutes) / 1440)
 }
 
-/** A clock time counted from midnight of the bake day, naming the day where it is another. */
+/**
+ * A clock time counted from midnight of the bake day, naming the day where it is another. Midnight by that name ends a day, as `parseClock`
+ * reads it; as 00:00 it begins one (ISO 8601-1:2019, 4.3.8.1).
+ */
 export function clock(minutes: number, style: Style): string {
-  const days = dayOf(minutes)
   const time = timeOfDay(minutes, style)
+  const days = dayOf(minutes) - (time === style.words['clock.midnight'] ? 1 : 0)
   if (days === 0) return time
   if (days === 1) return say(style.words, 'clock.next', {time})
   if (days === -1) return say(style.words, 'clock.before', {time})

@@ -269,6 +269,10 @@ export const deMessages: Book['sentences'] = [
     'heiß halten, oder rasch abkühlen und durcherhitzen; oder hinter seinen Verweis „hot at {time}“ schreiben, damit es zur Mahlzeit ausgezogen wird',
   ],
   [
+    'keep it hot, or cool it quickly and heat it through; or light another fire for it, if there is time: note “fire again at 2 pm”, with an hour of your own',
+    'heiß halten, oder rasch abkühlen und durcherhitzen; oder ein weiteres Feuer dafür machen, wenn die Zeit reicht: „fire again at 2 pm“ mit eigener Stunde notieren',
+  ],
+  [
     'keep it hot, or cool it quickly and heat it through; or write “firings: 2” in the day’s front matter, so that a second fire may be lit for it',
     'heiß halten, oder rasch abkühlen und durcherhitzen; oder im Kopf des Tages „firings: 2“ schreiben, damit ein zweites Feuer dafür brennen kann',
   ],
