@@ -95,6 +95,24 @@ describe('what goes in whole', () => {
     expect(whys(make(turkey('a 6 kg turkey'), null).dish)).toContain('what goes in whole is of 6 kg each')
   })
 
+  it('is what is cut on its outside only (common practice, no source)', () => {
+    for (const list of [
+      '1 turkey, 6 kg, skin cut in diamonds',
+      '1 turkey of 6 kg, cut in diamonds',
+      '1 turkey (6 kg), neck and feet cut off',
+      '1 Truthahn (6 kg), Haut in Rauten geschnitten',
+    ])
+      expect(whys(make(turkey(list), null).dish)).toContain('whole')
+    for (const says of [
+      'Score the skin in diamonds.',
+      'Cut the turkey in a diamond pattern.',
+      'Cut the skin of the turkey in squares.',
+    ])
+      expect(whys(make(turkey().replace('Roast at', `${says} Roast at`), null).dish)).toContain('whole')
+    expect(whys(make(turkey('1 turkey, 6 kg, skin cut off and cut into cubes'), null).dish)).not.toContain('whole')
+    expect(whys(make(turkey('1 turkey (6 kg), the meat cut off the bones'), null).dish)).not.toContain('whole')
+  })
+
   it('takes longer by its weight where its receipt gives no time: as the 2/3 power (common practice, no source)', () => {
     const timed = (list: string): number =>
       make(`# Roast turkey\n\nServes 12.\n\n- ${list}\n\nRoast in a moderate oven till done.\n`, null).dish.need.minutes.likely
