@@ -66,4 +66,13 @@ export const fleshWords: readonly FleshWord[] = [
     source: 'common-practice',
     note: 'its outside is cut so, to crisp or to take cloves: it goes in whole',
   },
+  {
+    id: 'told of',
+    use: 'told of',
+    words: words(
+      'meat, meats, flesh, bird, birds, joint, joints, mince, minced, fillet, fillets, carcass, giblets, bones, boned, truss, trussed, butcher, fleisch, fleischstücke, hack, braten, vögel, knochen',
+    ),
+    source: 'common-practice',
+    note: 'a text that has one may tell of the meat of its title without naming it again',
+  },
 ]
