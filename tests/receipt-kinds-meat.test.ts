@@ -138,7 +138,7 @@ describe('a dish that is only called by a meat is none of meat', () => {
     ['Chicken biscuits', '- 200 g flour\n- 50 g butter\n- 100 ml milk', null],
     ['Chicken cookies', '- 200 g flour\n- 50 g butter\n- 100 g sugar', 'small cakes'],
     ['Turkey red cake', '- 200 g flour\n- 150 g butter\n- 200 g sugar\n- 3 eggs', 'pound cake'],
-    ['Pigeon pie', '- 200 g flour\n- 80 g butter\n- 3 apples', 'fruit pie'],
+    ['Hen pie', '- 200 g flour\n- 80 g butter\n- 3 apples', 'fruit pie'],
     ['Rabbit tarts', '- 200 g flour\n- 100 g butter\n- 200 g jam', 'tarts'],
     ['Mutton-suet pudding', '- 200 g flour\n- 100 g mutton suet\n- 100 g raisins', 'pudding'],
   ])('%s', (title, list, kind) => {
@@ -164,7 +164,7 @@ describe('a dish that is only called by a meat is none of meat', () => {
 
   it('nor is one whose method alone tells of the meat', () => {
     const list = '- 200 g flour\n- 100 g butter'
-    expect(kindOf('Pigeon pie', list, 'Line a dish, lay in six pigeons, and bake for 50 minutes.')).toBe('meat pie')
-    expect(kindOf('Pigeon pie', list, 'Line a dish, lay in the birds, and bake for 50 minutes.')).toBe('meat pie')
+    expect(kindOf('Hen pie', list, 'Line a dish, lay in two fowls, and bake for 50 minutes.')).toBe('meat pie')
+    expect(kindOf('Hen pie', list, 'Line a dish, lay in the birds, and bake for 50 minutes.')).toBe('meat pie')
   })
 })

@@ -115,7 +115,7 @@ export function bareFurther(entries: Entries, at: number, quantity: Quantity, to
   const next = endOfBare(view, at, quantity, to)
   if (next < 0) return -1
   const found = lastAlike(entries, quantity)
-  if (found === null && counted) return -1
+  if (found === null && (counted || entries.drafts.length === 0)) return -1
   if (found !== null) {
     const condition = onCondition(entries, at, {...found.of, doubtful: false}, next, to)
     if (condition > 0) return condition

@@ -49,7 +49,9 @@ const BAKES: ReadonlySet<string> = new Set([
  * @returns null where nothing tells
  */
 export function kindOf(given: Section, ingredients: readonly ReadIngredient[] = []): KindFound | null {
-  const title = titleWithoutNameOnly(given, ingredients)
+  // "Sausage rolls": the dish's own name.
+  const own = byTitle(given.title)?.words.includes(' ') === true
+  const title = own ? given.title : titleWithoutNameOnly(given, ingredients)
   const section = title === given.title ? given : {...given, title}
   const said = byName(section, ingredients)
   const named = littleOnes(section, said === null ? null : kindWithMeat(said, section, ingredients))
