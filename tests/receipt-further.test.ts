@@ -59,6 +59,68 @@ describe('more of a thing in prose is a further amount of it', () => {
   })
 })
 
+describe('more without the name of a thing is of what was last named in a like measure', () => {
+  it.each([
+    ['add a pint of milk by degrees, then half a pint more, and bake it', ['1 pint milk', '1/2 pint milk']],
+    ['add a pint of milk and half a pint more of it. Bake it', ['1 pint milk', '1/2 pint milk']],
+    ['add a pint of milk and three eggs, then another half pint, and bake it', ['1 pint milk', '3 count egg', '1/2 pint milk']],
+    [
+      'add a pint of milk, three ounces of butter and two spoonfuls of yeast, then two ounces more',
+      ['1 pint milk', '3 ounce butter', '2 spoon yeast', '2 ounce butter'],
+    ],
+    ['put in four eggs, one at a time, then add two more, and bake it', ['4 count egg', '2 count egg']],
+  ])('%s', (words, entries) => {
+    expect(told(`Take a pound of flour; ${words}.`)).toEqual(['1 pound flour', ...entries])
+  })
+
+  it('is some of what a list has of it, in German too', () => {
+    const [milk, ...rest] = read(
+      '- 500 ml milk\n- 200 g flour\n\nMix the flour with 200 ml of the milk, then add 100 ml more. Bake.',
+    )
+    expect([milk!.notes, rest.map(({item}) => item)]).toEqual([expect.arrayContaining(['100 ml more']), ['flour']])
+    const [mehl] = read('- 500 g Mehl\n- 250 ml Milch\n\nMit der Milch verrühren, noch 50 g unterkneten. Backen.')
+    expect(mehl!.notes).toContain('noch 50 g')
+  })
+
+  it('is told and not added where only some bakings want it', () => {
+    const milk = read('Take a pound of flour and a pint of milk; add a gill more if it is too stiff.').filter(
+      ({item}) => item === 'milk',
+    )
+    expect(milk.map(({exact, notes}) => [exact, notes.some((note) => note.includes('a gill more if it is too stiff'))])).toEqual([
+      ['1', true],
+    ])
+  })
+
+  it('is carried as unsure, or as a thing that is not known, where nothing before has a like measure', () => {
+    expect(read('Take a pound of flour and six spoonfuls of milk, then half a pint more, and bake it.').at(-1)).toMatchObject({
+      item: 'milk',
+      measure: 'pint',
+      confidence: 0.5,
+    })
+    expect(read('Take a pound of flour and three eggs, then add half a pint more, and bake it.').at(-1)).toMatchObject({
+      item: 'half a pint more',
+      known: false,
+      exact: '1/2',
+      measure: 'pint',
+    })
+  })
+
+  it('but not of time, of what is bought, or of a comparison', () => {
+    expect(told('Take a pound of flour and a pint of milk; bake it an hour, or half an hour more.')).toEqual([
+      '1 pound flour',
+      '1 pint milk',
+    ])
+    expect(told('Roast a leg of mutton two hours; for every pound more, allow a quarter of an hour.')).not.toContain(
+      '1 pound mutton',
+    )
+    expect(told('Boil a pint of milk in a basin with an ounce of sugar, pour it into another basin, and bake it.')).toEqual([
+      '1 pint milk',
+      '1 ounce sugar',
+    ])
+    expect(told('Take a pound of flour and a pint of milk, a gill more or less.')).toEqual(['1 pound flour', '1 pint milk'])
+  })
+})
+
 describe('more of a thing in a list', () => {
   it('has its amount', () => {
     expect(

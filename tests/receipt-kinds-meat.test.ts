@@ -131,3 +131,40 @@ describe('meat that a title names', () => {
     (title) => expect(namesFlesh(title)).toBe(false),
   )
 })
+
+describe('a dish that is only called by a meat is none of meat', () => {
+  it.each([
+    ['Goose-fat biscuits', '- 200 g flour\n- 80 g goose fat\n- 1 tsp salt', null],
+    ['Chicken biscuits', '- 200 g flour\n- 50 g butter\n- 100 ml milk', null],
+    ['Chicken cookies', '- 200 g flour\n- 50 g butter\n- 100 g sugar', 'small cakes'],
+    ['Turkey red cake', '- 200 g flour\n- 150 g butter\n- 200 g sugar\n- 3 eggs', 'pound cake'],
+    ['Hen pie', '- 200 g flour\n- 80 g butter\n- 3 apples', 'fruit pie'],
+    ['Rabbit tarts', '- 200 g flour\n- 100 g butter\n- 200 g jam', 'tarts'],
+    ['Mutton-suet pudding', '- 200 g flour\n- 100 g mutton suet\n- 100 g raisins', 'pudding'],
+  ])('%s', (title, list, kind) => {
+    const receipt = read(title, list)
+    expect(receipt.kind).toBe(kind)
+    expect(receipt.cautions.map(({id}) => id)).not.toContain('meat-temperature')
+  })
+
+  it.each([
+    ['Ham and egg pie', '- 200 g flour\n- 100 g butter\n- 200 g ham\n- 4 eggs', 'meat pie'],
+    ['Chicken pie', '- 200 g flour\n- 100 g butter\n- 1 chicken', 'meat pie'],
+    ['Game pie', '- 500 g paste\n- 800 g mixed game, boned', 'meat pie'],
+    ['Toad in the hole', '- 100 g flour\n- 3 eggs\n- 300 ml milk\n- 500 g sausages', 'yorkshire pudding'],
+    ['Cornish pasties', '- 400 g flour\n- 200 g lard\n- 400 g skirt beef\n- 2 potatoes', 'pasties'],
+    // What is not known may be the meat, and the text may tell of it.
+    ['Chicken pie', '- 200 g flour\n- 100 g butter\n- 300 g quorlings', 'meat pie'],
+    ['Roast goose', '- 200 g flour\n- 100 g butter', 'roast poultry'],
+  ])('but %s is: %s', (title, list, kind) => {
+    const receipt = read(title, list)
+    expect(receipt.kind).toBe(kind)
+    expect(receipt.cautions.map(({id}) => id)).toContain('meat-temperature')
+  })
+
+  it('nor is one whose method alone tells of the meat', () => {
+    const list = '- 200 g flour\n- 100 g butter'
+    expect(kindOf('Hen pie', list, 'Line a dish, lay in two fowls, and bake for 50 minutes.')).toBe('meat pie')
+    expect(kindOf('Hen pie', list, 'Line a dish, lay in the birds, and bake for 50 minutes.')).toBe('meat pie')
+  })
+})

@@ -37,6 +37,41 @@ describe('a second part of the same fruit', () => {
   })
 })
 
+/** That the part counts for each fruit of the row: common practice, no source. */
+describe('a part of two fruits', () => {
+  it.each([
+    ['juice of 1 lemon and 2 oranges', ['1 count lemon juice', '2 count orange juice']],
+    ['the rind of two lemons and an orange', ['2 count lemon rind', '1 count orange rind']],
+    ['the rind of two lemons and one of orange', ['2 count lemon rind', '1 count orange rind']],
+    ['juice of 1 lemon and of 2 oranges', ['1 count lemon juice', '2 count orange juice']],
+    ['half the rind of a lemon and an orange', ['0.5 count lemon rind', '0.5 count orange rind']],
+    ['zest of 1 lemon, 2 oranges and 3 limes', ['1 count lemon rind', '2 count orange rind', '3 count lime rind']],
+    [
+      'Saft und Schale von 2 Zitronen und einer Orange',
+      ['2 count lemon juice', '2 count lemon rind', '1 count orange juice', '1 count orange rind'],
+    ],
+  ])('%s', (line, entries) => {
+    expect(listed('1 lb sugar', line)).toEqual(['1 pound sugar', ...entries])
+  })
+
+  it('in prose', () => {
+    expect(told('Take half a pound of sugar, the juice of two lemons and an orange, six eggs and a pint of cream.')).toEqual([
+      '0.5 pound sugar',
+      '2 count lemon juice',
+      '1 count orange juice',
+      '6 count egg',
+      '1 pint cream',
+    ])
+  })
+
+  it('but not what goes in by itself behind it', () => {
+    expect(listed('juice of 1 lemon and 2 apples')).toEqual(['1 count lemon juice', '2 count apple'])
+    expect(listed('juice of 1 lemon and 2 oranges, peeled and sliced')).toEqual(['1 count lemon juice', '2 count orange'])
+    expect(listed('juice of 1 lemon and 1 orange rind')).toEqual(['1 count lemon juice', '1 count orange rind'])
+    expect(listed('juice of 1 lemon and 200 g sugar')).toEqual(['1 count lemon juice', '200 gram sugar'])
+  })
+})
+
 describe('a number behind “and” begins an entry of its own', () => {
   it.each([
     ['four pounds of potatoes and two onions', ['4 pound potato', '2 count onion']],

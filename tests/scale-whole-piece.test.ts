@@ -95,9 +95,57 @@ describe('what goes in whole', () => {
     expect(whys(make(turkey('a 6 kg turkey'), null).dish)).toContain('what goes in whole is of 6 kg each')
   })
 
+  it('is what is cut on its outside only (common practice, no source)', () => {
+    for (const list of [
+      '1 turkey, 6 kg, skin cut in diamonds',
+      '1 turkey of 6 kg, cut in diamonds',
+      '1 turkey (6 kg), neck and feet cut off',
+      '1 Truthahn (6 kg), Haut in Rauten geschnitten',
+    ])
+      expect(whys(make(turkey(list), null).dish)).toContain('whole')
+    for (const says of [
+      'Score the skin in diamonds.',
+      'Cut the turkey in a diamond pattern.',
+      'Cut the skin of the turkey in squares.',
+    ])
+      expect(whys(make(turkey().replace('Roast at', `${says} Roast at`), null).dish)).toContain('whole')
+    expect(whys(make(turkey('1 turkey, 6 kg, skin cut off and cut into cubes'), null).dish)).not.toContain('whole')
+    expect(whys(make(turkey('1 turkey (6 kg), the meat cut off the bones'), null).dish)).not.toContain('whole')
+  })
+
   it('takes longer by its weight where its receipt gives no time: as the 2/3 power (common practice, no source)', () => {
     const timed = (list: string): number =>
       make(`# Roast turkey\n\nServes 12.\n\n- ${list}\n\nRoast in a moderate oven till done.\n`, null).dish.need.minutes.likely
     expect(timed('1 turkey, 8 kg') / timed('1 turkey, 4 kg')).toBeCloseTo(2 ** (2 / 3), 1)
+  })
+
+  it('is of an assumed weight, with its range and source, where the receipt gives none', () => {
+    const joint = (words: string, method = 'Bake it in a moderate oven.') =>
+      make(`# Baked leg of mutton\n\nTake ${words}, and rub it with salt. ${method}\n`, null)
+    const told = joint('a leg of mutton')
+    const weight = told.dish.sized.find(({field}) => field === 'weight')!
+    expect(weight.value).toMatch(/^[\d.]+ kg to [\d.]+ kg$/)
+    expect(weight.why).toMatch(/gives no weight of “a leg of mutton”.*\(memory\); planned for [\d.]+ kg$/)
+    const said = told.messages.filter(({rule}) => rule === 'scale-weight')
+    expect(said.map(({severity, reason}) => [severity, reason.includes('planned for')])).toEqual([['warning', true]])
+    // Of a light leg to a heavy one: as the 2/3 power of the weight (common practice, no source).
+    const [low, high] = [...weight.value.matchAll(/[\d.]+/g)].map(([n]) => Number(n))
+    const planned = Number(/planned for ([\d.]+)/.exec(weight.why)![1])
+    const {minutes} = told.dish.need
+    expect(minutes.low).toBeLessThanOrEqual(minutes.likely * (low! / planned) ** (2 / 3) * 1.01)
+    expect(minutes.high).toBeGreaterThanOrEqual(minutes.likely * (high! / planned) ** (2 / 3) * 0.99)
+
+    const weighed = joint('a leg of mutton of 4 kg')
+    expect(weighed.messages.map(({rule}) => rule)).not.toContain('scale-weight')
+    expect(weighed.dish.sized.map(({field}) => field)).not.toContain('weight')
+    // Its own time was given for its own joint.
+    expect(joint('a leg of mutton', 'Bake it three hours in a moderate oven.').dish.need.minutes).toEqual(
+      joint('a leg of mutton of 4.3 kg', 'Bake it three hours in a moderate oven.').dish.need.minutes,
+    )
+  })
+
+  it('and of no weight at all where no table has one either, which is told', () => {
+    const {messages} = make('# Roast meat\n\nTake a haunch of venison, and rub it with salt. Bake it in a moderate oven.\n', null)
+    expect(messages.find(({rule}) => rule === 'scale-weight')?.reason).toMatch(/gives no weight of “a haunch of venison”/)
   })
 })

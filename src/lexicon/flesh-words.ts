@@ -48,4 +48,31 @@ export const fleshWords: readonly FleshWord[] = [
     words: words('cut, joint, quarter, divide, chop, dice, slice, disjoint'),
     source: 'common-practice',
   },
+  {
+    id: 'outside',
+    use: 'outside',
+    words: words(
+      'skin, skins, rind, fat, crackling, crust, membrane, fell, head, heads, tail, tails, fins, feet, neck, slits, gashes, schwarte, haut, fett, fettschicht, kopf, kruste',
+    ),
+    source: 'common-practice',
+    note: 'what is cut of it is on its outside, or comes off: it goes in whole',
+  },
+  {
+    id: 'scored',
+    use: 'scored',
+    words: words(
+      'diamonds, diamond, diamond-shaped, diamondwise, lozenges, lozenge, slits, gashes, criss-cross, crisscross, crosswise, places, rauten, raute, rautenförmig, karos, kreuzweise, rautenmuster',
+    ),
+    source: 'common-practice',
+    note: 'its outside is cut so, to crisp or to take cloves: it goes in whole',
+  },
+  {
+    id: 'told of',
+    use: 'told of',
+    words: words(
+      'meat, meats, flesh, bird, birds, joint, joints, mince, minced, fillet, fillets, carcass, giblets, bones, boned, truss, trussed, butcher, fleisch, fleischstücke, hack, braten, vögel, knochen',
+    ),
+    source: 'common-practice',
+    note: 'a text that has one may tell of the meat of its title without naming it again',
+  },
 ]

@@ -841,11 +841,12 @@ export type CoreHeat = z.infer<typeof coreHeatSchema>
 /**
  * Words about meat and fish. `cured`: ids of items that are not raw; `mock`: by which a title names none, whatever it says; `meatless`: by which
  * neither title nor list does; `other`: names of other things that hold theirs; `cut up`: what does not go in whole; `cuts`: verbs by
- * which it is no longer whole.
+ * which it is no longer whole; `outside` and `scored`: of what, and how, it may be cut and go in whole all the same; `told of`: by
+ * which a text has meat in it without its name.
  */
 export const fleshWordSchema = z.object({
   id: z.string(),
-  use: z.enum(['cured', 'mock', 'meatless', 'other', 'cut up', 'cuts']),
+  use: z.enum(['cured', 'mock', 'meatless', 'other', 'cut up', 'cuts', 'outside', 'scored', 'told of']),
   words: z.array(z.string()).min(1),
   source: z.string(),
   note: z.string().optional(),

@@ -119,6 +119,12 @@ export const phrases = {
     'Not risen by then: stand it in the warm for an hour before it goes in. If the oven is late, leave it in the cold: it can wait {hold}; after that bake it as it is, and do not knock it down.',
   'ahead raw':
     'Raw meat or fish: keep {dishes} in the refrigerator, at 5 °C (41 °F) or colder, until set in, and the meat before it is made up.',
+  'ahead raw dough':
+    'Raw meat or fish: keep that of {dishes} in the refrigerator, at 5 °C (41 °F) or colder, and out of the dough until that is shaped, whatever the receipt says: the dough rises without it.',
+  'ahead raw filling':
+    '{dishes}: fill or work in the raw meat or fish now, straight from the refrigerator. From here to the oven it stands in the warm for two hours at most.',
+  'ahead raw proving':
+    'Raw meat or fish is in {dishes}: risen early, put it in the refrigerator. Two hours in the warm since it was filled are enough, four the utmost; what has stood longer is thrown away.',
   'ahead load': 'Oven too hot for it: wait, door ajar, until it has fallen to {celsius}.',
   'behind load': 'Oven cooler than {celsius}: set in at once and leave it longer.',
   'ahead draw': 'Done early (look from {early}): draw it, lay paper over what stays.',

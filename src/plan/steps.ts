@@ -171,6 +171,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     for (const d of doughs) {
       const dough = d.dish.dough!
       const hold = min(dough.hold)
+      const raw = d.dish.raw === true
       // Two doughs of one dish are worked within an hour or so of each other: each is told by its number and its load.
       const numbered = ({batch, load}: typeof d, id: 'batch' | 'part'): Phrase[] =>
         batch === null
@@ -232,15 +233,10 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
               : 'evening before cold'
             : 'mix'
       if (mixedWith)
-        put(
-          0,
-          d.mix,
-          d.cool ? 'evening before' : 'mix',
-          [d.dish.id],
-          d.load,
-          p(mixed, {dishes: whose('mix', mixedWith)}),
-          further(mixedWith),
-        )
+        put(0, d.mix, d.cool ? 'evening before' : 'mix', [d.dish.id], d.load, p(mixed, {dishes: whose('mix', mixedWith)}), {
+          ...further(mixedWith),
+          ...(raw && dough.shape > 0 ? {ahead: p('ahead raw dough', {dishes: names([d.dish.id])})} : {}),
+        })
       const until = (value: number): PhraseValue => ({unit: 'clock', value})
       const bulkHold = min(dough.bulkHold ?? dough.hold)
       const late = waitsLong(d)
@@ -306,8 +302,20 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
             ...further(shapedWith),
             sign: p('sign dough'),
             ...(dough.prove ? {} : waits),
+            ...(raw ? {ahead: p('ahead raw filling', {dishes: names([d.dish.id])})} : {}),
           },
         )
+      // Filled when it is shaped, it stands from then on.
+      const stands = raw && provesIn !== 'refrigerator' ? d.at - d.shape : 0
+      if (stands > rules.coldMinutes)
+        messages.push({
+          ...lineOf(problem.day, d.dish),
+          severity: 'warning',
+          rule: 'raw-warm',
+          reason: `${d.dish.title}: with raw meat or fish in it from shaping on, it would stand ${writeDuration(stands)} out of the refrigerator; two hours are enough, four the utmost`,
+          suggest:
+            'let it rise before it is filled and prove it for less than two hours, or fill it with meat that is cooked and cold, or write “prove in the refrigerator” into the receipt',
+        })
       // Between shaping and oven it proves, unless the day leaves it no time.
       if (dough.prove && d.at > d.shaped) {
         // What is left of its time in the warm comes last.
@@ -325,6 +333,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           {
             sign: p('sign proved'),
             ...(held ? {} : waits),
+            ...(raw ? {ahead: p('ahead raw proving', {dishes: names([d.dish.id])})} : {}),
           },
         )
       }

@@ -3,7 +3,7 @@ import {alternativeAt, mixture} from './alternatives.js'
 import {pastAlternative, type Quantity, textOf} from './amounts.js'
 import {type Draft, type Entries, key, type Mode} from './entries.js'
 import {Exact, ONE} from './exact.js'
-import {isCompared, isFurther, onCondition, pastFurther, withFurther} from './further.js'
+import {bareFurther, isCompared, isFurther, onCondition, pastFurther, withFurther} from './further.js'
 import {COUNTED, GENERAL, ONE_OF, POURED} from './item-classes.js'
 import {countedParts} from './item-parts.js'
 import {sizeOf} from './likened-sizes.js'
@@ -317,6 +317,8 @@ export function measured(
   const counted = quantity.measure === 'count'
   // "30 min" is no entry, whatever it is for.
   if (counted && STRETCHES.has(words[quantity.next] ?? '')) return quantity.next + 1
+  const further = bareFurther(entries, at, quantity, to, mode)
+  if (further > 0) return further
   quantity = withFurther(entries.view, quantity, to)
   let i = quantity.next
   if (words[i] === 'each' || (words[i] === 'of' && words[i + 1] === 'each')) {

@@ -1,8 +1,9 @@
 import {fleshWords} from '../lexicon/flesh-words.js'
-import {itemAt, lookUpItem} from '../lexicon/index.js'
+import {fold, itemAt, lookUpItem} from '../lexicon/index.js'
 import {wordsUsed} from '../lexicon/row.js'
 import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
-import {plainSection, type Token} from './section.js'
+import {plainSection, type Section, type Token} from './section.js'
+import {headEnd} from './title-head.js'
 import type {ReadIngredient} from './types.js'
 
 /** Meat, poultry and fish of a receipt: what goes in raw, and what its title names. */
@@ -56,4 +57,38 @@ export function namesFlesh(title: string): boolean {
     at = Math.max(at + 1, other?.to ?? 0, at + (item?.length ?? 0))
   }
   return false
+}
+
+/** Words of a text that there is meat in it, though it is not named: "bone the birds". */
+const OF_MEAT: ReadonlySet<string> = new Set(wordsUsed(fleshWords, 'told of').map(fold))
+
+/**
+ * A title without the meat that the dish is only called by: "Chicken biscuits", "Goose-fat biscuits", where what goes in is all known, there is
+ * flour or paste among it, and neither it nor the text has any meat. As it is where the dish may be of that meat.
+ */
+export function titleWithoutNameOnly(
+  {title, tokens, blocks}: Pick<Section, 'title' | 'tokens' | 'blocks'>,
+  ingredients: readonly ReadIngredient[],
+): string {
+  const words = tokensOf(title)
+  const isMeat = ({word}: Token): boolean => isFlesh(word)
+  if (!words.some(isMeat)) return title
+  // "Roast goose", "Lamb with beans": what it is of is what it is.
+  if (isMeat(words[headEnd(words) - 1]!)) return title
+  const measured = ingredients.filter(({amount}) => amount !== null)
+  const floury = measured.some(({item}) => {
+    const row = lookUpItem(item)
+    return row?.group === 'flour' || /^(?:puff )?paste$/.test(row?.id ?? '')
+  })
+  // Two things make no dish: the rest of what goes in is not told.
+  const told = floury && measured.length > 2
+  if (!told || ingredients.some(({item, known}) => !known || isFlesh(item))) return title
+  const text = tokens.filter(({block}) => blocks[block]!.kind !== 'heading')
+  const stems = text.map(({stem}) => stem)
+  for (let at = 0; at < text.length; ) {
+    const item = itemAt(stems, at)
+    if (OF_MEAT.has(fold(text[at]!.word)) || (item !== null && isFlesh(item.row.id))) return title
+    at += item?.length ?? 1
+  }
+  return words.flatMap((one) => (isMeat(one) ? [] : [one.word])).join(' ')
 }

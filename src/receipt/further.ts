@@ -1,7 +1,7 @@
 import {furtherBefore, furthers, onlyIf} from '../lexicon/grammar-words.js'
 import {lookUpMeasure} from '../lexicon/index.js'
-import {type Quantity, textOf} from './amounts.js'
-import {type Draft, type Entries, key} from './entries.js'
+import {type Quantity, ratio, textOf} from './amounts.js'
+import {type Draft, type Entries, key, type Mode} from './entries.js'
 import type {Noun} from './nouns.js'
 import {ENDER, Phrases, PREPARED, type View} from './view.js'
 
@@ -42,6 +42,105 @@ export function isFurther({words: text}: View, {start, next}: {readonly start: n
   // "rather more than a pint"
   for (let i = start; i < next; i++) if (words.has(text[i]!) && !(i + 1 < next && COMPARES.has(text[i + 1]!))) return true
   return false
+}
+
+/** Behind "more", what stands for the thing named before: "half a pint more of it". */
+const OF_THAT = new Phrases(['of it', 'of them', 'of the same', 'of this', 'of that', 'davon'])
+/** "for every pound more", "if it weighs a pound more": of what is bought. */
+const NOT_PUT_IN = /^(?:every|each|per|for|weighs?|weighing|than|by|je)$/
+/** Of a bare number, that it counts what goes in: "then add two more". */
+const PUTS_IN = /^(?:add|adding|put|break|beat|drop|work|stir|mix)$/
+/** How far before a number such a word may stand, tokens. */
+const NEAR = 5
+
+/** A measure that is no vessel too: "pour it into another basin", "into another cup". */
+const isStandard = ({measure}: Quantity): boolean =>
+  measure !== 'cup' && ['pound', 'pint', 'gram', 'litre', 'teaspoon'].some((one) => ratio(measure, one) !== null)
+
+/** Where a bare “half a pint more” ends: the token after it, −1 where it is none, or a name follows. `quantity` is as it was read. */
+function endOfBare({words: text, bits, tokens}: View, at: number, quantity: Quantity, to: number): number {
+  const {block} = tokens[at]!
+  let next = quantity.next
+  if (next < to && words.has(text[next]!)) next++
+  else if (text[at] === 'another' ? !isStandard(quantity) : before.match(text, at, next) < 0) return -1
+  const that = OF_THAT.match(text, next, to)
+  if (that > 0) next = that
+  const behind = next < to && tokens[next]!.block === block ? tokens[next]! : undefined
+  const ends =
+    behind === undefined ||
+    (behind.kind === 'mark' && behind.word !== '(') ||
+    (behind.kind === 'word' && (bits[next]! & ENDER) !== 0 && !(bits[next]! & PREPARED) && behind.word !== 'of')
+  return ends && !COMPARES.has(behind?.word ?? '') ? next : -1
+}
+
+/** Whether a number behind which nothing is named counts what goes in. */
+function countsWhatGoesIn({words: text}: View, at: number): boolean {
+  for (let i = at - 1; i >= 0 && at - i <= NEAR && !/^[.,;:!?()]$/.test(text[i]!); i--) if (PUTS_IN.test(text[i]!)) return true
+  return false
+}
+
+/**
+ * Of what a bare “half a pint more” is: the thing last named whose amount is in a measure of the same system, else in one of the same kind; null
+ * where none is.
+ */
+function lastAlike(
+  {drafts, amounts}: Entries,
+  {measure, dimension}: Quantity,
+): {readonly of: Draft; readonly sure: boolean} | null {
+  const likes = [
+    (one: Draft) => ratio(one.measure, measure) !== null,
+    (one: Draft) => measure !== 'count' && lookUpMeasure(one.measure)?.dimension === dimension,
+  ]
+  for (const [index, like] of likes.entries())
+    for (let i = drafts.length - 1; i >= 0; i--) {
+      const of = drafts[i]!.low === null ? amounts.get(key(drafts[i]!)) : drafts[i]!
+      if (of !== undefined && like(of)) return {of, sure: index === 0}
+    }
+  return null
+}
+
+/**
+ * "add a pint of milk, then half a pint more": more of the thing last named in a like measure. Where nothing tells of what, its words are
+ * carried as a thing that is not known.
+ *
+ * @param at the token at which the amount begins
+ * @param quantity the amount, as it was read
+ * @returns the token after it, −1 where it is none
+ */
+export function bareFurther(entries: Entries, at: number, quantity: Quantity, to: number, mode: Mode): number {
+  const {view} = entries
+  if (mode === 'list' || (at > 0 && NOT_PUT_IN.test(view.words[at - 1]!)) || NOT_PUT_IN.test(view.words[at]!)) return -1
+  const counted = quantity.measure === 'count'
+  if (counted ? !countsWhatGoesIn(view, at) : !/^(?:mass|volume)$/.test(quantity.dimension)) return -1
+  const next = endOfBare(view, at, quantity, to)
+  if (next < 0) return -1
+  const found = lastAlike(entries, quantity)
+  if (found === null && (counted || entries.drafts.length === 0)) return -1
+  if (found !== null) {
+    const condition = onCondition(entries, at, {...found.of, doubtful: false}, next, to)
+    if (condition > 0) return condition
+  }
+  const {low, high, measure, measureText, notes} = quantity
+  const said = quantity.next < to ? view.words[quantity.next] : undefined
+  const thing =
+    found === null
+      ? {item: textOf(view, at, next).replace(/\s+/g, ' ').toLowerCase(), row: null, known: false, confidence: 0.3}
+      : {item: found.of.item, row: found.of.row, known: found.of.known, confidence: found.sure ? 0.8 : 0.5}
+  entries.push(
+    {
+      start: at,
+      next,
+      low,
+      high,
+      measure,
+      measureText,
+      hedges: said === undefined || !words.has(said) ? [...quantity.hedges] : [...quantity.hedges, said],
+      notes: [...notes],
+      ...thing,
+    },
+    mode,
+  )
+  return next
 }
 
 /** Most tokens of a condition. */

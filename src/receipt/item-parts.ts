@@ -1,6 +1,7 @@
 import {partsOf} from '../lexicon/grammar-words.js'
+import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
-import {type Quantity, readAmount, readQuantity} from './amounts.js'
+import {type Amount, type Quantity, readAmount, readQuantity} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {type Exact, HALF, ONE} from './exact.js'
 import {partItem, readNoun} from './nouns.js'
@@ -26,6 +27,40 @@ const endsName = ({tokens, bits}: View, at: number, to: number): boolean =>
   tokens[at]!.block !== tokens[at - 1]!.block ||
   tokens[at]!.kind === 'mark' ||
   (bits[at]! & (ENDER | DESCRIBES)) !== 0
+
+const AND = /^(?:and|&|\+|und)$/
+/** Behind a fruit, what is done with it whole: "the juice of a lemon and two oranges, sliced". */
+const USED_WHOLE = /^(?:peeled|pared|sliced|chopped|quartered|segmented|segments|slices|geschält|geschälte|cut|in)$/
+
+/** Whether a fruit is squeezed and grated as a rule: its juice has a row of its own. */
+const isSqueezed = ({id, group}: Item): boolean => group === 'fruit' && lookUpItem(`${id} juice`)?.id === `${id} juice`
+
+interface Fruit {
+  readonly amount: Amount
+  readonly item: string
+  readonly row: Item
+  readonly next: number
+}
+
+/**
+ * “… and 2 oranges” behind "the juice of 1 lemon": the same part of another fruit. `at` is at "and", or at the comma of a row of fruits that
+ * ends in "and"; empty where it goes on with something else.
+ */
+function fruitsBehind(view: View, at: number, to: number): readonly Fruit[] {
+  const {words, tokens} = view
+  const last = at < to && AND.test(words[at]!)
+  if (at + 1 >= to || (!last && words[at] !== ',') || tokens[at]!.block !== tokens[at - 1]!.block) return []
+  const from = /^(?:of|von)$/.test(words[at + 1]!) ? at + 2 : at + 1
+  const amount = readAmount(view, from, to)
+  // "the rind of two lemons and one of orange"
+  const noun = amount === null ? null : readNoun(view, words[amount.next] === 'of' ? amount.next + 1 : amount.next, to, false)
+  if (amount === null || noun === null || noun.row === null || noun.item !== noun.row.id || !isSqueezed(noun.row)) return []
+  const past = words[noun.next] === ',' ? noun.next + 1 : noun.next
+  if (past < to && tokens[past]!.block === tokens[at]!.block && USED_WHOLE.test(words[past]!)) return []
+  const fruit = {amount, item: noun.item, row: noun.row, next: noun.next}
+  const more = fruitsBehind(view, noun.next, to)
+  return last || more.length > 0 ? [fruit, ...more] : []
+}
 
 /**
  * "the juice of two lemons", "the rind and juice of one", "whites of five eggs and yolks of three": the token after them, else −1.
@@ -60,7 +95,7 @@ export function partOf(entries: Entries, at: number, i: number, to: number, mode
       k += 2
       continue
     }
-    if (words[k] === 'and' || words[k] === '&' || words[k] === '+') {
+    if (AND.test(words[k]!)) {
       let m = k + 1
       if (words[m] === 'the') m++
       let steps = 0
@@ -146,6 +181,8 @@ export function partOf(entries: Entries, at: number, i: number, to: number, mode
   }
   // Only fruit is asked for by its rind: "the rind of a pound of pork" asks for pork.
   if (row !== null && row.group !== 'fruit' && parts.includes('rind')) return -1
+  const squeezed = row !== null && unit === 'count' && isSqueezed(row) && parts.every((part) => OF_A_FRUIT.test(` ${part}`))
+  const others = squeezed ? fruitsBehind(entries.view, next, to) : []
   for (const part of parts) {
     const made = partItem(base, part)
     entries.push(
@@ -164,8 +201,29 @@ export function partOf(entries: Entries, at: number, i: number, to: number, mode
       mode,
     )
   }
+  let past = next
+  for (const {amount: of, item, row: fruit, next: end} of others) {
+    for (const part of parts) {
+      const made = partItem(item, part)
+      entries.push(
+        {
+          start: past + 1,
+          next: end,
+          low: times === null ? of.low : of.low.times(times),
+          high: times === null ? of.high : of.high.times(times),
+          measure: 'count',
+          item: made.item,
+          row: made.row ?? fruit,
+          hedges: [...of.hedges],
+          confidence: 0.88,
+        },
+        mode,
+      )
+    }
+    past = end
+  }
   // "whites of five eggs and yolks of three" goes on by itself; "yolks of three" finds its eggs.
-  return next
+  return past
 }
 
 /** "four yolks and two whites of eggs", "sixteen yolks", "the whites of…" after a bare count: the token after them, else −1. */

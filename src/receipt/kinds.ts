@@ -4,10 +4,11 @@ import {kindsByItems} from '../lexicon/kinds-by-items.js'
 import {germanOvens, ovenFoods, ovens} from '../lexicon/oven-foods.js'
 import type {DishKind, Item} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
-import {isFlesh, namesFlesh} from './flesh.js'
+import {isFlesh, namesFlesh, titleWithoutNameOnly} from './flesh.js'
 import {kindWithMeat, loafOfMeat} from './kind-with-meat.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import {plainSection, type Section, type Token} from './section.js'
+import {headEnd} from './title-head.js'
 import type {ReadIngredient} from './types.js'
 
 /** Which row of `lexicon/kinds` a receipt is, and the words that say so. */
@@ -47,7 +48,11 @@ const BAKES: ReadonlySet<string> = new Set([
  * @param ingredients what goes in: a pie of meat is a meat pie
  * @returns null where nothing tells
  */
-export function kindOf(section: Section, ingredients: readonly ReadIngredient[] = []): KindFound | null {
+export function kindOf(given: Section, ingredients: readonly ReadIngredient[] = []): KindFound | null {
+  // "Sausage rolls": the dish's own name.
+  const own = byTitle(given.title)?.words.includes(' ') === true
+  const title = own ? given.title : titleWithoutNameOnly(given, ingredients)
+  const section = title === given.title ? given : {...given, title}
   const said = byName(section, ingredients)
   const named = littleOnes(section, said === null ? null : kindWithMeat(said, section, ingredients))
   const sweet = named === null ? undefined : lookUpKind(named.id)?.sweetened
@@ -238,14 +243,6 @@ function byTitle(title: string): KindFound | null {
   return result
 }
 
-/** Where the dish of a title ends: what follows "with", "without", "for", "to eat with", "by sponge and dough" is not it; "or" gives it a second name. */
-function headEnd(tokens: readonly Token[]): number {
-  const end = tokens.findIndex(
-    (t, i) => i > 0 && /^(?:with|without|for|by|in|from|on|mit|ohne|vom|fur|nach|\(|,|;|—|:)$/.test(t.word),
-  )
-  return end <= 0 ? tokens.length : end
-}
-
 const OVENS: ReadonlySet<string> = new Set([...ovens, ...germanOvens])
 const OVEN_FIRST = [...germanOvens].sort((a, b) => b.length - a.length)
 /** Words of the longest food that a title names: "dried white beans". */
@@ -306,6 +303,11 @@ const NOT_THE_DISH: ReadonlySet<string> = new Set([
   'and',
   'or',
   'dough',
+  'fat',
+  'grease',
+  'dripping',
+  'stock',
+  'broth',
 ])
 /** Before a dish that only tells of the oven, or of when. */
 const COMPANY: ReadonlySet<string> = new Set(['with', 'as', 'like', 'after', 'before'])

@@ -8,11 +8,11 @@ import {feedsOf, type Makes, makes} from './makes.js'
 import {asWide, instead} from './other-vessel.js'
 import {asStated, type Shape, shapeOf, smaller, standing} from './own-vessel.js'
 import {kilograms} from './reason-figures.js'
-import type {Sizing} from './sizing.js'
+import type {Say, Sizing} from './sizing.js'
 import type {DayAmount, Vessel} from './types.js'
 import {isFree, isSheet, spreadOf} from './vessel.js'
 import {inHalves, inInches, vesselName} from './vessel-written.js'
-import {tinFor, wholeOf} from './whole-piece.js'
+import {tinFor, unweighedWhole, type Whole, wholeOf} from './whole-piece.js'
 
 /** A receipt in the vessels it is baked in on this day. */
 export interface InVessels {
@@ -75,6 +75,7 @@ export function inVessels(
     )
     return null
   }
+  sayAssumedWeight(receipt, kind, whole, say)
   if (unweighed.length > 0 && mass !== null) {
     say('info', 'scale-weight', `${receipt.title}: ${unweighed.join(', ')} cannot be weighed, so its weight is a little low`)
   }
@@ -112,6 +113,19 @@ export function inVessels(
     most: shape.whole === undefined ? takes(shape.size, kind) : Number.POSITIVE_INFINITY,
     vesselAt: (each) => standing(shape, kind, each),
   }
+}
+
+/** That a joint or a bird is planned for a weight that its receipt does not give (`scale-weight`). */
+function sayAssumedWeight(receipt: Receipt, kind: KindFigures, whole: Whole | null, say: Say): void {
+  const text = whole === null ? unweighedWhole(receipt, kind.id) : whole.assumed?.text
+  if (text === undefined || text === null) return
+  const {low, likely, high} = whole?.assumed?.mass ?? kind.mass
+  say(
+    'warning',
+    'scale-weight',
+    `“${receipt.title}” gives no weight of “${text}”: planned for ${kilograms(likely)}, which may be ${kilograms(low)} to ${kilograms(high)}; size, time and heat go by it`,
+    'weigh yours, and write its weight behind it: “of 4 kg”',
+  )
 }
 
 /** A vessel with what goes in whole in it: as large as that wants where nobody says how large it is. */

@@ -63,7 +63,17 @@ function stands({vessels: {shape, made}, vessel, each}: Filled): readonly Inferr
   if (whole === undefined) return []
   const one = whole.mass * (each / made.each)
   const cm = Math.round(vessel.height * 100)
+  const {assumed} = whole
   return [
+    ...(assumed === undefined
+      ? []
+      : [
+          {
+            field: 'weight',
+            value: `${kilograms(assumed.mass.low)} to ${kilograms(assumed.mass.high)}`,
+            why: `the receipt gives no weight of “${assumed.text}”: what one weighs as a rule (${assumed.sources.join(', ')}); planned for ${kilograms(whole.mass)}`,
+          },
+        ]),
     {
       field: 'height',
       value: `${cm} cm`,

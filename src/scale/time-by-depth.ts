@@ -1,3 +1,4 @@
+import type {Range} from '../lexicon/schema.js'
 import type {Inferred} from '../receipt/types.js'
 import type {KindFigures} from './kind-figures.js'
 import {meantFill} from './makes.js'
@@ -67,7 +68,27 @@ export function timedByDepth(base: NeedResult, dough: Dish['dough'], filled: Fil
       value: minutesOf(need),
       why: 'shallower than its time was given for; it softens in its own time, so the time is kept',
     })
-  return {need, thicker, notes}
+  const assumed = base.ownTime ? undefined : shape.whole?.assumed
+  if (assumed === undefined) return {need, thicker, notes}
+  const wider = forAnyWeight(need, assumed.mass)
+  if (wider.minutes.low === need.minutes.low && wider.minutes.high === need.minutes.high) return {need, thicker, notes}
+  const other = notes.filter(({field}) => field !== 'time')
+  const why = 'its weight is assumed, and a roast’s time goes as the 2/3 power of it: from that of the least to that of the most'
+  return {need: wider, thicker, notes: [...other, {field: 'time', value: minutesOf(wider), why}]}
+}
+
+/** The need of what may weigh more or less than it is planned for: its time goes as the 2/3 power of its weight. */
+function forAnyWeight(need: HeatNeed, {low, likely, high}: Range): HeatNeed {
+  const {minutes} = need
+  const by = (mass: number): number => (mass / likely) ** (2 / 3)
+  return {
+    ...need,
+    minutes: {
+      low: Math.min(minutes.low, minutes.likely * by(low)),
+      likely: minutes.likely,
+      high: Math.max(minutes.high, minutes.likely * by(high)),
+    },
+  }
 }
 
 const minutesOf = ({minutes}: HeatNeed): string => `${span(minutes.low, minutes.high)} min`

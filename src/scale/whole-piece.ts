@@ -1,7 +1,8 @@
 import Fraction from 'fraction.js'
 import {lookUpItem} from '../lexicon/index.js'
-import type {WholePiece} from '../lexicon/schema.js'
+import type {Range, WholePiece} from '../lexicon/schema.js'
 import {wholePieces} from '../lexicon/whole-pieces.js'
+import {scaled} from '../measure/range.js'
 import {saysCutUp} from '../receipt/cut-up.js'
 import {isFlesh, wordsWritten} from '../receipt/flesh.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
@@ -17,10 +18,24 @@ export interface Whole {
   readonly counted: boolean
   /** Kilograms of one. */
   readonly mass: number
+  /** The receipt gives no weight of it: its words, the kilograms one may have, and the ids of the sources of those. */
+  readonly assumed?: {readonly text: string; readonly mass: Range; readonly sources: readonly string[]}
   /** Sides of one, metres. */
   readonly length: number
   readonly width: number
   readonly height: number
+}
+
+/**
+ * What of a receipt would go in whole but for its weight, which neither it nor a table gives: "a haunch of venison".
+ *
+ * @param kind id of its kind
+ * @returns its words; null where there is none
+ */
+export function unweighedWhole({ingredients, cutUp}: Receipt, kind: string): string | null {
+  if (cutUp !== undefined || ingredients.some((one) => one.grams !== null && isFlesh(one.item))) return null
+  const one = ingredients.find((one) => one.grams === null && rowOf(kind, one) !== null)
+  return one === undefined ? null : one.text.replace(/\s+/g, ' ')
 }
 
 /** More than this of one thing lie several to a tin. Common practice, no source. */
@@ -68,6 +83,9 @@ export function wholeOf({ingredients, vessels, serves, cutUp}: Receipt, kind: st
     vessels: said < pieces && pieces % said === 0 ? said : pieces,
     counted,
     mass,
+    ...(counted && one.stated === undefined
+      ? {assumed: {text: one.text.replace(/\s+/g, ' '), mass: scaled(one.grams!, 1 / (1000 * pieces)), sources: one.sources}}
+      : {}),
     length: row.length * k,
     width: row.width * k,
     height: row.height * k,

@@ -225,6 +225,14 @@ export const deMessages: Book['sentences'] = [
     '{dish}: der Teig geht {size} über Nacht, {size2} länger als vorgesehen; dafür steht er in der Kälte',
   ],
   [
+    '{dish}: with raw meat or fish in it from shaping on, it would stand {size} out of the refrigerator; two hours are enough, four the utmost',
+    '{dish}: ab dem Formen mit rohem Fleisch oder Fisch darin stünde es {size} außerhalb des Kühlschranks; zwei Stunden sind genug, vier das Äußerste',
+  ],
+  [
+    'let it rise before it is filled and prove it for less than two hours, or fill it with meat that is cooked and cold, or write “prove in the refrigerator” into the receipt',
+    'vor dem Füllen gehen lassen und die Stückgare unter zwei Stunden halten, oder mit gegartem, kaltem Fleisch füllen, oder ins Rezept schreiben, dass es im Kühlschrank geht',
+  ],
+  [
     '{dish}: its sponge works {size} through the night, {size2} longer than it is meant to; it stands in the cold for that',
     '{dish}: der Vorteig geht {size} über Nacht, {size2} länger als vorgesehen; dafür steht er in der Kälte',
   ],

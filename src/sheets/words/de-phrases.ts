@@ -115,6 +115,12 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     'Bis dahin nicht gegangen: vor dem Einschießen eine Stunde warm stellen. Kommt der Ofen zu spät, in der Kälte lassen: er kann {hold} warten; danach backen, wie er ist, und nicht zusammenstoßen.',
   'ahead raw':
     'Rohes Fleisch oder roher Fisch: {dishes} bis zum Einschießen im Kühlschrank halten, bei 5 °C oder kälter, und das Fleisch auch, ehe es verarbeitet wird.',
+  'ahead raw dough':
+    'Rohes Fleisch oder roher Fisch für {dishes}: im Kühlschrank halten, bei 5 °C oder kälter, und bis zum Formen nicht in den Teig geben, was auch das Rezept sagt: der Teig geht ohne.',
+  'ahead raw filling':
+    '{dishes}: jetzt das rohe Fleisch oder den rohen Fisch füllen oder einarbeiten, frisch aus dem Kühlschrank. Von hier bis zum Ofen steht es höchstens zwei Stunden warm.',
+  'ahead raw proving':
+    'In {dishes} ist rohes Fleisch oder roher Fisch: früh gegangen, in den Kühlschrank stellen. Zwei Stunden warm seit dem Füllen sind genug, vier das Äußerste; was länger stand, wird weggeworfen.',
   'ahead load': 'Ofen zu heiß dafür: bei angelehnter Tür warten, bis er auf {celsius} gefallen ist.',
   'behind load': 'Ofen kühler als {celsius}: sofort einschießen und länger lassen.',
   'ahead draw': 'Früh fertig (nachsehen ab {early}): ausziehen, Papier über das legen, was bleibt.',

@@ -46,6 +46,16 @@ const sentences: Book['sentences'] = [
     'what goes in whole is of {weight} each, and with it {vessel} stands so high',
     'was im Ganzen hineinkommt, wiegt je {weight:text}, und damit ist {vessel:text} so hoch',
   ],
+  ['weight', 'Gewicht'],
+  ['{weight} to {weight2}', '{weight:text} bis {weight2:text}'],
+  [
+    'the receipt gives no weight of “{words}”: what one weighs as a rule ({sources}); planned for {weight}',
+    'das Rezept nennt kein Gewicht für „{words}“: was eines gewöhnlich wiegt ({sources}); geplant für {weight:text}',
+  ],
+  [
+    'its weight is assumed, and a roast’s time goes as the 2/3 power of it: from that of the least to that of the most',
+    'sein Gewicht ist angenommen, und die Zeit eines Bratens geht mit dessen Potenz 2/3: von der des leichtesten bis zu der des schwersten',
+  ],
   ['what goes in whole has a tin each', 'was im Ganzen hineinkommt, hat je seine eigene Form'],
   ['what goes in whole is not divided: {n} of it', 'was im Ganzen hineinkommt, wird nicht geteilt: {n} Stück'],
   [
@@ -1007,6 +1017,11 @@ const sentences: Book['sentences'] = [
     'ein Gefäß „{title}“ wiegt {weight:text}, mehr als die Schüssel fasst ({weight2:text})',
   ],
   ['mix it in two goes, or use a smaller vessel', 'in zwei Malen kneten, oder ein kleineres Gefäß nehmen'],
+  [
+    '“{dish}” gives no weight of “{words}”: planned for {weight}, which may be {weight2} to {weight3}; size, time and heat go by it',
+    '„{dish}“ nennt kein Gewicht für „{words}“: geplant für {weight:text}, es können {weight2:text} bis {weight3:text} sein; Größe, Zeit und Hitze gehen danach',
+  ],
+  ['weigh yours, and write its weight behind it: “of 4 kg”', 'Ihres wiegen und das Gewicht dahinterschreiben: „von 4 kg“'],
   [
     '{dish}: {list} cannot be weighed, so its weight is a little low',
     '{dish}: nicht zu wiegen: {list:list}; das Gewicht ist darum etwas niedrig',
