@@ -105,6 +105,18 @@ describe('what would come hours after it is wanted', () => {
     expect(lateIn(whole, 'For few')).toBeGreaterThan(rules.bearable)
   })
 
+  it('but not for the next morning where it is eaten hot for a meal', () => {
+    const evening = (hot: boolean) => {
+      const by = 500
+      const dishes = p.dishes.map((dish) => (dish.id === 'For few' && hot ? {...dish, hot: true as const} : dish))
+      const later = {...p, dishes, day: {...p.day, fireFrom: p.day.fireFrom + by, serve: p.day.serve + by}}
+      const few = planDay(later, {simulate}).unplaced.find(({dish}) => dish === 'For few')
+      return few!.tried!.some(({kind}) => kind === 'late')
+    }
+    expect(evening(false)).toBe(true)
+    expect(evening(true)).toBe(false)
+  })
+
   it('is not where it could not be had sooner with nothing else in the oven', () => {
     const alone = {...p, dishes: [p.dishes[0]!], day: {...p.day, fireFrom: 700, serve: 720}}
     const plan = planDay(alone)

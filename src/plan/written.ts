@@ -263,6 +263,16 @@ function afterTime(dish: Dish, drawn: number, day: Day): Message | null {
   }
 }
 
+/** Whether something of a dish that is eaten hot for a meal is drawn after the evening of that day. */
+function isPastItsMeal({model, found}: Settled, id: string, serve: number): boolean {
+  return model.jobs.some(({dish}, u) => {
+    const meal = hotUntil(dish, serve)
+    const o = found.chosen[u]!
+    if (dish.id !== id || o < 0 || !Number.isFinite(meal)) return false
+    return model.clock0 + model.e[u]![o]! * rules.tick > 1440 * Math.floor(meal / 1440) + rules.nightFrom
+  })
+}
+
 /**
  * What is eaten hot and stands for hours first is named: nobody sees from a draw alone that it is hours before the meal. What the day wants
  * hot is named as soon as it is hot no longer.
@@ -398,7 +408,8 @@ function unplacedOf(
   )
   const lateWith = (id: string): Plan | null => {
     const more = simulate && !problem.done ? lateAmongRest(problem, grid, settled, id, simulate) : null
-    return more && write(problem, grid, more, [], null, {effort: 'quick', bare: true}, replan)
+    if (!more || isPastItsMeal(more, id, problem.day.serve)) return null
+    return write(problem, grid, more, [], null, {effort: 'quick', bare: true}, replan)
   }
   const remedies = found
     ? remediesOf(problem, plan, missing, found, options, replan, {
