@@ -124,6 +124,8 @@ export const itemSchema = z.object({
     .regex(/^\d{5}$/)
     .optional(),
   pieces: z.array(pieceSchema).default([]),
+  /** The item that is meant where one of these spellings is counted: “a pinch of red pepper” is the spice, “2 red peppers” are not. */
+  counted: z.object({item: z.string(), spellings: z.array(z.string()).min(1)}).optional(),
   /** The name in a shop today, where it differs. */
   modern: z.string().optional(),
   /**
@@ -815,7 +817,7 @@ export const ovenFoodSchema = z.object({
   id: z.string(),
   /** Id of the kind. */
   kind: z.string(),
-  items: z.array(z.string()).min(1).optional(),
+  items: z.array(z.string()).min(1).readonly().optional(),
   groups: groupsSchema.optional(),
   source: z.string(),
 })

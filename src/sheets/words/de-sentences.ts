@@ -151,6 +151,11 @@ const sentences: Book['sentences'] = [
     'vor dem Aufgehen {n} % so hoch wie das, wofür die Zeit gilt: was aufgeht, wird so dick wie die Kubikwurzel davon, und die Zeit geht mit deren Quadrat, also {n2} % von {n3} min',
   ],
   ['a large mild onion, sold singly', 'eine große milde Zwiebel, einzeln verkauft'],
+  ['thigh and drumstick', 'Ober- und Unterkeule'],
+  ['half of the bird’s breast, as it is sold', 'eine halbe Brust des Vogels, wie sie verkauft wird'],
+  ['half or the whole of the bird’s breast', 'eine halbe oder die ganze Brust des Vogels'],
+  ['both halves of a bird’s breast are 101 g', 'beide Hälften der Brust eines Vogels wiegen 101 g'],
+  ['ten to fifteen cloves', 'zehn bis fünfzehn Zehen'],
   ['no hotter: the receipt warns of {words}', 'nicht heißer: das Rezept warnt vor {words:quotes}'],
   [
     'warned of: no heat that it wants, but more than it bears',
