@@ -1369,10 +1369,10 @@ const rows: readonly KindRow[] = [
     id: 'drying herbs',
     title: 'Herbs dried overnight',
     words: words(
-      'dried herbs, to dry herbs, herbs dried, dry the herbs, herbs for drying, getrocknete kräuter, gedörrte kräuter, kräuter trocknen, kräuter dörren',
+      'dried herbs, drying herbs, herbs to dry, to dry herbs, herbs dried, dry the herbs, herbs for drying, getrocknete kräuter, gedörrte kräuter, kräuter trocknen, kräuter dörren',
     ),
     titles: words(
-      'dried thyme, dried sage, dried mint, dried parsley, dried marjoram, dried rosemary, dried savory, dried bay leaves, dried nettles, dried camomile, thyme dried, sage dried, mint dried, parsley dried, marjoram dried, to dry parsley, to dry sage, to dry mint, to dry thyme, kräutertee, getrocknete minze, getrockneter salbei, getrockneter thymian',
+      'dried thyme, dried sage, dried mint, dried parsley, dried marjoram, dried rosemary, dried savory, dried bay leaves, dried nettles, dried camomile, dried chamomile, drying nettles, nettles to dry, drying camomile, drying chamomile, drying dill, dried dill, thyme dried, sage dried, mint dried, parsley dried, marjoram dried, to dry parsley, to dry sage, to dry mint, to dry thyme, kräutertee, getrocknete minze, getrockneter salbei, getrockneter thymian',
     ),
     band: 'slack',
     start: {low: 45, best: 65, high: 95},

@@ -5,6 +5,7 @@ import {germanOvens, ovenFoods, ovens} from '../lexicon/oven-foods.js'
 import type {DishKind, Item} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
 import {isFlesh, namesFlesh} from './flesh.js'
+import {driedByText, driedByTitle} from './kind-dried.js'
 import {kindWithMeat, loafOfMeat} from './kind-with-meat.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import {plainSection, type Section, type Token} from './section.js'
@@ -137,7 +138,10 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
       const id = raised ? PLAIN_LOAF : ingredients.some(isSweetening) ? MEASURED_CAKE : null
       if (id !== null) return {id, words: loaf[0].toLowerCase(), by: 'title'}
     }
-    return bakes ? (byText(section) ?? byItems(ingredients)) : isFired(section) ? byItems(ingredients) : null
+    const dried = driedByTitle(section.title)
+    if (dried !== null) return dried
+    const told = bakes ? byText(section) : null
+    return told ?? driedByText(section, ingredients) ?? (bakes || isFired(section) ? byItems(ingredients) : null)
   }
   if (CUP_CAKE.test(title.words)) return {...title, id: inPapers(section, title.words) ? SMALL_CAKES : MEASURED_CAKE}
   const flesh =
@@ -148,8 +152,10 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
     // "Chicken pie", "Fish cake": the filling tells what the plain word does not.
     return /^pies?$/.test(title.words) ? {...title, id: MEAT_PIE} : null
   }
-  return title
+  // "Herbs to dry": of fruit, by no more than its "to dry".
+  return title.id === DRYING_FRUIT ? (driedByTitle(section.title) ?? title) : title
 }
+const DRYING_FRUIT = 'drying fruit'
 
 /** "230 °C, 50 minutes" without a word of baking: a heat in degrees, and nothing of a pot or a pan. */
 function isFired({tokens}: Section): boolean {

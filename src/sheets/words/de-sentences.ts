@@ -994,6 +994,14 @@ const sentences: Book['sentences'] = [
     'two lines are called “{title}”, and the plan tells them apart by their hours and loads only',
     'zwei Zeilen heißen „{title}“, und der Plan unterscheidet sie nur nach Stunde und Schuss',
   ],
+  [
+    '“{title}” wants the door open (“{words}”), and the plan reckons with it shut',
+    '„{title}“ will die Tür offen („{words}“), und der Plan rechnet mit geschlossener Tür',
+  ],
+  [
+    'open it yourself where it matters, and expect it a little later',
+    'sie selbst öffnen, wo es darauf ankommt, und etwas später damit rechnen',
+  ],
   ['give each link a text of its own, such as “[{title}]”', 'jedem Verweis einen eigenen Text geben, etwa „[{title}]“'],
   ['use the receipt’s own title as the text of the link', 'den Titel des Rezepts als Text des Verweises nehmen'],
   [
@@ -1003,6 +1011,10 @@ const sentences: Book['sentences'] = [
   [
     '“{title}” is no kind of dish known here; planned for a moderate oven',
     '„{title}“ ist keine Art, die hier bekannt ist; geplant für einen mäßigen Ofen',
+  ],
+  [
+    '“{title}” is no kind of dish known here; planned for a slack oven, since it dries',
+    '„{title}“ ist keine Art, die hier bekannt ist; geplant für einen matten Ofen, denn es trocknet',
   ],
   ['state vessel, oven and bake in its front matter', 'im Kopf des Rezepts vessel, oven und bake angeben'],
   ['state vessel, oven and bake in its front matter if it is', 'wenn doch, im Kopf des Rezepts vessel, oven und bake angeben'],
