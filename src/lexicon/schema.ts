@@ -311,6 +311,7 @@ export const risingWordSchema = z.object({
     'adds',
     'rest',
     'autolyse',
+    'proves',
     'worked',
     'puts',
     'makes',
