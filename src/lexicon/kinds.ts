@@ -441,7 +441,9 @@ const rows: readonly KindRow[] = [
   {
     id: 'gingerbread',
     title: 'Gingerbread, soft',
-    words: words('gingerbread, ginger bread, ginger cake, gingercake, parkin, treacle cake, molasses gingerbread, molasses cake'),
+    words: words(
+      'gingerbread, ginger bread, gingerbread cake, gingerbread cakes, ginger cake, ginger cakes, gingercake, parkin, treacle cake, molasses gingerbread, molasses cake',
+    ),
     band: 'moderate',
     start: {low: 155, best: 175, high: 195},
     end: 140,
@@ -456,6 +458,7 @@ const rows: readonly KindRow[] = [
     feeds: span(8, 12, 16),
     keeps: true,
     onSheet: 0.7,
+    cutOut: 'hard gingerbread',
     sign: 'a clean straw; it burns easily for its treacle, so look early',
     leavened: {by: 'yeast', kind: 'raised cake'},
     source: 'common-practice',

@@ -531,6 +531,8 @@ export const kindSchema = z.object({
   withMeat: z.object({words: z.array(z.string()).min(1).optional(), kind: z.string(), crusted: z.string().optional()}).optional(),
   /** What several of it are where its title calls them so ("little pork pies"): id of another kind. */
   little: z.object({words: z.array(z.string()).min(1), kind: z.string()}).optional(),
+  /** What it is where the method cuts it out before it bakes (“roll it out, cut it into cakes”): id of another kind. Common practice, no source. */
+  cutOut: z.string().optional(),
   /**
    * Kilograms of its pieces on a sheet of 16 × 12 in, where they are cut out, dropped or shaped by hand and so not baked in its own vessel.
    * Common practice, no source.

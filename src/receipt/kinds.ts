@@ -10,6 +10,7 @@ import {kindWithMeat, loafOfMeat} from './kind-with-meat.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import {plainSection, type Section, type Token} from './section.js'
 import type {ReadIngredient} from './types.js'
+import {vesselWordsOf} from './vessel.js'
 
 /** Which row of `lexicon/kinds` a receipt is, and the words that say so. */
 export interface KindFound {
@@ -50,7 +51,11 @@ const BAKES: ReadonlySet<string> = new Set([
  */
 export function kindOf(section: Section, ingredients: readonly ReadIngredient[] = []): KindFound | null {
   const said = byName(section, ingredients)
-  const named = littleOnes(section, said === null ? null : kindWithMeat(said, section, ingredients))
+  const named = cutOnes(
+    section,
+    littleOnes(section, said === null ? null : kindWithMeat(said, section, ingredients)),
+    ingredients,
+  )
   const sweet = named === null ? undefined : lookUpKind(named.id)?.sweetened
   const found =
     named !== null && sweet?.words.includes(named.words) && ingredients.some(isSweetening) ? {...named, id: sweet.kind} : named
@@ -70,6 +75,18 @@ function littleOnes({title}: Section, found: KindFound | null): KindFound | null
     .split(/[^\p{L}]+/u)
     .find((one) => little.words.includes(one))
   return word === undefined ? found : {...found, id: little.kind, words: `${word} ${found.words}`}
+}
+
+const CUT_OUT = phraseTree([...vesselWordsOf('by hand')], (phrase) => [phrase])
+
+/** Gingerbread that is rolled out and cut is no cake from a tin: it is thin, and bakes as biscuits do. With yeast it is another thing. */
+function cutOnes({tokens, blocks}: Section, found: KindFound | null, ingredients: readonly ReadIngredient[]): KindFound | null {
+  const id = found === null ? undefined : lookUpKind(found.id)?.cutOut
+  if (found === null || id === undefined || ingredients.some(isLeaven)) return found
+  const [first] = phrasesIn(CUT_OUT, tokens)
+  // "When cold, cut it into cakes": what is baked whole.
+  const baked = tokens.findIndex(({word, block}) => /^(?:bakes?|baked|oven)$/.test(word) && blocks[block]!.kind !== 'heading')
+  return first === undefined || (baked !== -1 && first.from > baked) ? found : {...found, id}
 }
 
 /** A spoon of sugar feeds the yeast or browns the crust; more makes a cake. Common practice, no source. */
