@@ -51,7 +51,8 @@ const REASONS: ReadonlyArray<readonly [item: string, state: RegExp, reason: stri
   ['hazelnut', /ground/, 'chopped or whole nuts are meant'],
   ['cabbage', /shredded/, 'chopped is meant'],
   ['tomato', /cherry/, 'another fruit'],
-  ['pepper pod', /sliced/, 'chopped is meant'],
+  ['cherry tomato', /sliced/, 'small ones, whole, are meant'],
+  ['sweet pepper', /sliced/, 'chopped is meant'],
   ['sunflower seed', /hulls/, 'kernels are meant'],
 ]
 

@@ -37,6 +37,45 @@ describe('a dough that is put on its sheet', () => {
   })
 })
 
+// The size of the tin says no more of the dough than “a tin”: common practice, no source.
+describe('a dough that is put into a tin whose size is written', () => {
+  it.each([
+    'Knead, prove 2 hours. Tip into an oiled 30 × 20 × 4 cm tin, stretch, prove 45 minutes. Bake 25 minutes.',
+    'Knead, prove 2 hours. Turn into a 9 in tin and leave 45 minutes. Bake 25 minutes.',
+    'Knead, prove 2 hours. Turn into a 2 lb (900 g) greased loaf tin and leave 45 minutes. Bake 25 minutes.',
+    'Knead, prove 2 hours. Press it into a greased 33 x 23 cm / 13 x 9 inch tin, prove 45 minutes. Bake 25 minutes.',
+  ])('proves there: %s', (text) => {
+    expect(stages(read(text))).toEqual([
+      ['rise', 120, 120],
+      ['prove', 45, 45],
+    ])
+  })
+})
+
+// The second of two risings is the last where its own words call it so: common practice, no source.
+describe('a rising that is called the second or the final one', () => {
+  it.each([
+    'Knead. First rise 2 hours. Second rise in the tin 45 minutes. Bake 35 minutes.',
+    'Knead. First rise 2 hours, second rise 45 minutes. Bake 35 minutes.',
+    'Knead and let rise for 2 hours, then allow 45 minutes for the second rise. Bake 35 minutes.',
+    'Knead. Leave for 2 hours. Final proof 45 minutes. Bake 35 minutes.',
+    'Kneten, 2 Stunden gehen lassen. Stückgare 45 Minuten. 35 Minuten backen.',
+  ])('proves: %s', (text) => {
+    expect(stages(read(text))).toEqual([
+      ['rise', 120, 120],
+      ['prove', 45, 45],
+    ])
+  })
+  it('is another rising in bulk where the shaping stands behind it, or no other is told', () => {
+    expect(stages(read('Knead. First rise 1 hour. Second rise 1 hour. Shape and prove 45 minutes. Bake 35 minutes.'))).toEqual([
+      ['rise', 60, 60],
+      ['rise', 60, 60],
+      ['prove', 45, 45],
+    ])
+    expect(stages(read('Knead. Second rise 1 hour. Bake 35 minutes.'))).toEqual([['rise', 60, 60]])
+  })
+})
+
 // A night and its hours, said side by side, are one rising: common practice, no source.
 describe('a night and how long it is', () => {
   it.each<[string, number, number]>([

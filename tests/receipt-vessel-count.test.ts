@@ -53,3 +53,17 @@ describe('the vessels a method bakes in', () => {
     expect(said(method)).toBeUndefined()
   })
 })
+
+describe('the depth of a vessel that the text names twice', () => {
+  const vessel = (text: string) => {
+    const {inferred} = translate(`# Focaccia\n\n${text}\n`, {file: 'x.md'}).receipts[0]!
+    return inferred.find(({field}) => field === 'vessel')?.value
+  }
+  const list = '- 500 g flour\n- 400 g water\n- 7 g yeast\n'
+  it('is what it says of the one as long and as wide, wherever that stands', () => {
+    expect(vessel(`One tin 30 × 20 cm.\n\n${list}\nTip into an oiled 30 × 20 × 4 cm tin. Bake 25 minutes.`)).toBe(
+      'oblong 30 x 20 x 4 cm',
+    )
+    expect(vessel(`One tin 30 × 20 cm.\n\n${list}\nMix in a 25 × 20 × 12 cm tin. Bake 25 minutes.`)).toBe('oblong 30 x 20 x 5 cm')
+  })
+})

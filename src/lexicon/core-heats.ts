@@ -1,3 +1,4 @@
+import {poultry} from './poultry.js'
 import {words} from './row.js'
 import type {CoreHeat} from './schema.js'
 
@@ -9,7 +10,7 @@ export const coreHeats: readonly CoreHeat[] = [
   {
     id: 'poultry',
     of: 'any dish',
-    items: words('chicken, turkey, goose, duck, pigeon, partridge, grouse, pheasant, giblet'),
+    items: [...poultry, 'giblet', 'chicken liver', 'goose liver'],
     celsius: 74,
     source: 'fda-food-code',
     note: '3-401.11(A)(3), 165 °F; USDA FSIS the same',
@@ -17,7 +18,7 @@ export const coreHeats: readonly CoreHeat[] = [
   {
     id: 'minced meat',
     of: 'any dish',
-    items: words('sausage meat'),
+    items: words('sausage meat, chipolata, cocktail sausage'),
     words: words(
       'minced, mince, ground, sausage, sausages, burger, burgers, meatballs, hackfleisch, hack, gehacktes, faschiertes, rinderhack, rinderhackfleisch, brat',
     ),

@@ -386,6 +386,14 @@ export const breadWork: readonly string[] = words(
   'grate, grated, slice, sliced, slices, crumb, crumbs, crumbed, crumble, crumbled, soak, soaked, steep, steeped, toast, toasted, cut, pare, pared, rasp, rasped, break, broken, stale, old, thin, buttered, take, lay, add, reiben, gerieben, scheiben, einweichen, eingeweicht',
 )
 
+/**
+ * What is said by the way between a thing and its amount: “with warm water as you would have it, about three quarts”, “milk, or thereabouts, a
+ * quart”.
+ */
+export const asides: readonly string[] = words(
+  'as you would have it, as you will have it, as you would for bread, as you like, as you please, as you think fit, as you think best, as you think proper, as you see fit, as you wish, as you want it, as you choose, as much as you like, as much as you please, as much as you think fit, as much as it will take, as much as it needs, as much as is needful, as much as will do, as is needful, as is wanted, as needed, as required, or thereabouts, or so, more or less, if you have it, if you can get it, if you like, if you please, if liked, nach belieben, wenn vorhanden, mehr oder weniger, je nach mehl',
+)
+
 /** Verbs of drying: beside degrees they are done in an oven, and elsewhere on a cloth or in the sun. */
 export const dryingVerbs: readonly string[] = words('dry, dries, dried, drying, dehydrate, trocknen, trocknet, dorren, dorrt')
 
@@ -462,6 +470,7 @@ export const grammarTables: readonly GrammarTable[] = (
     ['cookingWords', cookingWords],
     ['potWork', potWork],
     ['breadWork', breadWork],
+    ['asides', asides],
     ['dryingVerbs', dryingVerbs],
     ['heatChanges', heatChanges],
     ['woodOvens', woodOvens],

@@ -8,7 +8,7 @@ export const fruit = itemRows([
     ndb: '09003',
     group: 'fruit',
     spellings:
-      'apples, cooking apple, baking apple, sour apple, tart apple, bramley apple, codling, codlin, russet, greening, eating apple, good apple, grated apple, chopped apple, apple pulp, boiled apple, large apple, crab apple, pearmain',
+      'apples, cooking apple, baking apple, sour apple, tart apple, bramley apple, codling, codlin, russet, greening, eating apple, good apple, grated apple, chopped apple, apple pulp, boiled apple, large apple, pearmain',
     density: span(0.42, 0.461, 0.56),
     densitySource: 'usda-sr28',
     pieces: [{measure: 'count', grams: span(110, 150, 220), source: 'usda-sr28'}],

@@ -120,8 +120,7 @@ export const savouries = itemRows([
   {
     id: 'liver',
     group: 'meat',
-    spellings:
-      'livers, calf liver, pig liver, lamb liver, chicken liver, fowl liver, calf’s liver and lights, goose liver, lights',
+    spellings: 'livers, calf liver, pig liver, lamb liver, calf’s liver and lights, lights',
     cautions: ['meat-temperature'],
     sources: ['memory'],
   },
@@ -177,7 +176,7 @@ export const savouries = itemRows([
     id: 'chicken',
     group: 'meat',
     spellings:
-      'chickens, fowl, fowls, pullet, capon, hen, spring chicken, chicken breast, cold fowl, boiled fowl, roast fowl, chicken thigh, old fowl, cold chicken, poulet, boiling fowl',
+      'chickens, fowl, fowls, pullet, capon, hen, spring chicken, cold fowl, boiled fowl, roast fowl, old fowl, cold chicken, poulet, boiling fowl',
     pieces: [{measure: 'count', grams: span(1000, 1500, 2200), source: 'memory'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
@@ -201,8 +200,8 @@ export const savouries = itemRows([
   {
     id: 'duck',
     group: 'meat',
-    spellings: 'ducks, duckling, wild duck, wild ducks, teal, widgeon',
-    pieces: [{measure: 'count', grams: span(700, 2000, 2800), source: 'memory'}],
+    spellings: 'ducks, duckling, ducklings',
+    pieces: [{measure: 'count', grams: span(1400, 2000, 2800), source: 'memory'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
   },
@@ -217,8 +216,8 @@ export const savouries = itemRows([
   {
     id: 'partridge',
     group: 'meat',
-    spellings: 'partridges, quail, woodcock, snipe, plover, lark, larks, ortolan, landrail',
-    pieces: [{measure: 'count', grams: span(60, 350, 450), source: 'memory'}],
+    spellings: 'partridges, woodcock, woodcocks',
+    pieces: [{measure: 'count', grams: span(200, 350, 450), source: 'memory'}],
     cautions: ['meat-temperature', 'lead-shot'],
     sources: ['memory'],
   },
@@ -442,8 +441,7 @@ export const savouries = itemRows([
     id: 'onion',
     ndb: '11282',
     group: 'vegetable',
-    spellings:
-      'onions, chopped onion, large onion, button onion, spring onion, red onion, scallion, small onion, green onion, young onion',
+    spellings: 'onions, chopped onion, large onion, red onion, small onion',
     density: span(0.45, 0.676, 0.7),
     densitySource: 'usda-sr28',
     pieces: [
@@ -484,6 +482,8 @@ export const savouries = itemRows([
     densitySource: 'usda-sr28',
     pieces: [
       {measure: 'clove', grams: span(3, 3, 5), source: 'usda-sr28'},
+      {measure: 'head', grams: span(30, 45, 75), source: 'memory', note: 'ten to fifteen cloves'},
+      {measure: 'bulb', grams: span(30, 45, 75), source: 'memory', note: 'ten to fifteen cloves'},
       {measure: 'count', grams: span(3, 3, 5), source: 'usda-sr28'},
     ],
     sources: ['usda-sr28'],
@@ -524,7 +524,7 @@ export const savouries = itemRows([
     id: 'cabbage',
     ndb: '11109',
     group: 'vegetable',
-    spellings: 'cabbages, red cabbage, savoy, savoy cabbage, white cabbage, kale, sprouts',
+    spellings: 'cabbages, red cabbage, savoy, savoy cabbage, white cabbage, kale',
     density: span(0.3, 0.376, 0.42),
     densitySource: 'usda-sr28',
     pieces: [
@@ -547,8 +547,7 @@ export const savouries = itemRows([
     id: 'mushroom',
     ndb: '11260',
     group: 'vegetable',
-    spellings:
-      'mushrooms, button mushroom, flap mushroom, champignon, morel, truffle, morels, truffles, mushroom powder, ketchup mushroom',
+    spellings: 'mushrooms, champignon, morel, truffle, morels, truffles, mushroom powder, ketchup mushroom',
     density: span(0.28, 0.296, 0.42),
     densitySource: 'usda-sr28',
     pieces: [{measure: 'count', grams: span(10, 18, 30), source: 'usda-sr28'}],
@@ -620,12 +619,13 @@ export const savouries = itemRows([
   },
   {
     id: 'pepper pod',
-    ndb: '11333',
+    ndb: '11670',
     group: 'vegetable',
-    spellings: 'green pepper, bell pepper, chilli, chili, chilies, chillies, red chilli, capsicum, bird pepper, green peppers',
+    spellings:
+      'chilli, chili, chilies, chillies, red chilli, green chilli, chilli pepper, chili pepper, bird pepper, jalapeno, jalapenos, jalapeno pepper, jalapeno peppers',
     density: span(0.5, 0.63, 0.65),
     densitySource: 'usda-sr28',
-    pieces: [{measure: 'count', grams: span(1, 45, 164), source: 'usda-sr28'}],
+    pieces: [{measure: 'count', grams: span(1, 14, 45), source: 'usda-sr28'}],
     sources: ['usda-sr28'],
   },
   {

@@ -1,4 +1,4 @@
-import {itemRows, span} from './row.js'
+import {itemRows, span, words} from './row.js'
 
 /** Spices, herbs, salt, essences, colours and things that set a jelly. Densities of ground spices from household weights. */
 export const spices = itemRows([
@@ -141,6 +141,7 @@ export const spices = itemRows([
     density: span(0.42, 0.467, 0.55),
     densitySource: 'usda-sr28',
     pieces: [{measure: 'count', grams: span(0.03, 0.05, 0.07), source: 'memory'}],
+    counted: {item: 'sweet pepper', spellings: words('pepper, peppers')},
     sources: ['usda-sr28'],
   },
   {
@@ -156,9 +157,10 @@ export const spices = itemRows([
     id: 'cayenne',
     ndb: '02031',
     group: 'spice',
-    spellings: 'cayenne pepper, red pepper, chili pepper, kyan, chyan, kian pepper, chilli powder, cayenne-pepper, cayan',
+    spellings: 'cayenne pepper, red pepper, kyan, chyan, kian pepper, chilli powder, cayenne-pepper, cayan',
     density: span(0.33, 0.365, 0.45),
     densitySource: 'usda-sr28',
+    counted: {item: 'sweet pepper', spellings: words('red pepper, red peppers')},
     sources: ['usda-sr28'],
   },
   {
@@ -168,6 +170,7 @@ export const spices = itemRows([
     spellings: 'smoked paprika, sweet paprika',
     density: span(0.42, 0.467, 0.5),
     densitySource: 'usda-sr28',
+    counted: {item: 'sweet pepper', spellings: words('paprika, paprikas')},
     sources: ['usda-sr28'],
   },
   {

@@ -441,7 +441,9 @@ const rows: readonly KindRow[] = [
   {
     id: 'gingerbread',
     title: 'Gingerbread, soft',
-    words: words('gingerbread, ginger bread, ginger cake, gingercake, parkin, treacle cake, molasses gingerbread, molasses cake'),
+    words: words(
+      'gingerbread, ginger bread, gingerbread cake, gingerbread cakes, ginger cake, ginger cakes, gingercake, parkin, treacle cake, molasses gingerbread, molasses cake',
+    ),
     band: 'moderate',
     start: {low: 155, best: 175, high: 195},
     end: 140,
@@ -456,6 +458,7 @@ const rows: readonly KindRow[] = [
     feeds: span(8, 12, 16),
     keeps: true,
     onSheet: 0.7,
+    cutOut: 'hard gingerbread',
     sign: 'a clean straw; it burns easily for its treacle, so look early',
     leavened: {by: 'yeast', kind: 'raised cake'},
     source: 'common-practice',
@@ -1369,10 +1372,10 @@ const rows: readonly KindRow[] = [
     id: 'drying herbs',
     title: 'Herbs dried overnight',
     words: words(
-      'dried herbs, to dry herbs, herbs dried, dry the herbs, herbs for drying, getrocknete kräuter, gedörrte kräuter, kräuter trocknen, kräuter dörren',
+      'dried herbs, drying herbs, herbs to dry, to dry herbs, herbs dried, dry the herbs, herbs for drying, getrocknete kräuter, gedörrte kräuter, kräuter trocknen, kräuter dörren',
     ),
     titles: words(
-      'dried thyme, dried sage, dried mint, dried parsley, dried marjoram, dried rosemary, dried savory, dried bay leaves, dried nettles, dried camomile, thyme dried, sage dried, mint dried, parsley dried, marjoram dried, to dry parsley, to dry sage, to dry mint, to dry thyme, kräutertee, getrocknete minze, getrockneter salbei, getrockneter thymian',
+      'dried thyme, dried sage, dried mint, dried parsley, dried marjoram, dried rosemary, dried savory, dried bay leaves, dried nettles, dried camomile, dried chamomile, drying nettles, nettles to dry, drying camomile, drying chamomile, drying dill, dried dill, thyme dried, sage dried, mint dried, parsley dried, marjoram dried, to dry parsley, to dry sage, to dry mint, to dry thyme, kräutertee, getrocknete minze, getrockneter salbei, getrockneter thymian',
     ),
     band: 'slack',
     start: {low: 45, best: 65, high: 95},

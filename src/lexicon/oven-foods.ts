@@ -1,3 +1,4 @@
+import {poultry} from './poultry.js'
 import {words} from './row.js'
 import type {OvenFood} from './schema.js'
 
@@ -10,7 +11,7 @@ export const ovenFoods: readonly OvenFood[] = [
   {
     id: 'poultry',
     kind: 'roast poultry',
-    items: ['chicken', 'turkey', 'goose', 'duck', 'pigeon', 'partridge', 'pheasant'],
+    items: poultry,
     source: 'common-practice',
   },
   {id: 'meat', kind: 'roast meat', groups: ['meat'], source: 'common-practice'},

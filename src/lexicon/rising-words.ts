@@ -92,6 +92,11 @@ export const risingWords: readonly RisingWord[] = [
     'rise, rises, risen, rising, prove, proves, proved, proving, proof, proofed, proofing, ferment, double, doubled, light, swell, gehen, aufgehen, aufgegangen, gare, stuckgare, stockgare',
   ),
   row(
+    'proves',
+    'proves',
+    'second rise, second rising, second prove, second proving, second proof, final rise, final rising, final prove, final proving, final proof, last rise, last rising, last prove, last proving, last proof, zweite gare, zweite gehzeit, stuckgare, endgare',
+  ),
+  row(
     'soaks',
     'soaks',
     'soak, soaks, soaked, soaking, steep, steeped, steeping, infuse, infused, macerate, plump, chill, chilled, cool, cooled, einweichen, quellen',

@@ -124,6 +124,8 @@ export const itemSchema = z.object({
     .regex(/^\d{5}$/)
     .optional(),
   pieces: z.array(pieceSchema).default([]),
+  /** The item that is meant where one of these spellings is counted: “a pinch of red pepper” is the spice, “2 red peppers” are not. */
+  counted: z.object({item: z.string(), spellings: z.array(z.string()).min(1)}).optional(),
   /** The name in a shop today, where it differs. */
   modern: z.string().optional(),
   /**
@@ -309,6 +311,7 @@ export const risingWordSchema = z.object({
     'adds',
     'rest',
     'autolyse',
+    'proves',
     'worked',
     'puts',
     'makes',
@@ -528,6 +531,8 @@ export const kindSchema = z.object({
   withMeat: z.object({words: z.array(z.string()).min(1).optional(), kind: z.string(), crusted: z.string().optional()}).optional(),
   /** What several of it are where its title calls them so ("little pork pies"): id of another kind. */
   little: z.object({words: z.array(z.string()).min(1), kind: z.string()}).optional(),
+  /** What it is where the method cuts it out before it bakes (“roll it out, cut it into cakes”): id of another kind. Common practice, no source. */
+  cutOut: z.string().optional(),
   /**
    * Kilograms of its pieces on a sheet of 16 × 12 in, where they are cut out, dropped or shaped by hand and so not baked in its own vessel.
    * Common practice, no source.
@@ -817,7 +822,7 @@ export const ovenFoodSchema = z.object({
   id: z.string(),
   /** Id of the kind. */
   kind: z.string(),
-  items: z.array(z.string()).min(1).optional(),
+  items: z.array(z.string()).min(1).readonly().optional(),
   groups: groupsSchema.optional(),
   source: z.string(),
 })

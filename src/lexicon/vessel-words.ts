@@ -52,7 +52,7 @@ export const vesselWords: readonly VesselWord[] = [
   // By which pieces get a shape of their own, and stand on a sheet.
   row(
     'by hand',
-    'cut out, cut them out, cut it out, cut into rounds, cut in rounds, cut into biscuits, cut into shapes, stamp out, cutter, cutters, drop spoonfuls, drop teaspoonfuls, drop tablespoonfuls, drop by spoonfuls, drop by the spoonful, drop from a spoon, drop them, roll into balls, shape into balls, form into balls, make into balls, small balls, ausstechen, ausgestochen, ausstecher, häufchen, kugeln formen',
+    'cut out, cut them out, cut it out, cut into rounds, cut in rounds, cut into biscuits, cut into shapes, cut into cakes, cut in cakes, cut it into cakes, cut it in cakes, cut them into cakes, cut it into small cakes, cut it in small cakes, cut into small cakes, cut it into little cakes, cut it into round cakes, cut into round cakes, cut it into rounds, cut it into shapes, cut it into what shapes, cut it with, stamp out, cutter, cutters, drop spoonfuls, drop teaspoonfuls, drop tablespoonfuls, drop by spoonfuls, drop by the spoonful, drop from a spoon, drop them, roll into balls, shape into balls, form into balls, make into balls, small balls, ausstechen, ausgestochen, ausstecher, häufchen, kugeln formen',
   ),
   // What is baked so by its name, each by itself.
   row(

@@ -12,7 +12,7 @@ const KEEPS = stayPhrases('keeps')
 const NEAR = 8
 /** What is said of the time after the baking ("turn the oven off and let them cool with the door ajar"), or of the end of it. */
 const AFTERWARDS = /^(?:cold|off|abkuhlen|auskuhlen|erkalten|ausgeschaltet\w*|last|letzten|wait|until|falls|fallen)$/
-const DRIED = /^(?:dry|dried|leathery|crisp|brittle|hard|shrivelled|done)$/
+const DRIED = /^(?:dry|dried|leathery|crisp|brittle|crumbles?|crumbly|crackle|papery|hard|shrivelled|done)$/
 const NOT = /^(?:not|never|no|nor|without|don't|don’t|nicht|nie)$/
 
 /**

@@ -1,3 +1,4 @@
+import {asides} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import {alternativeAt, mixture} from './alternatives.js'
 import {pastAlternative, type Quantity, textOf} from './amounts.js'
@@ -12,7 +13,7 @@ import {elided} from './same-amounts.js'
 import {eachBefore, eachList, eachTail} from './shared-amounts.js'
 import {weightInQuantity} from './stated-weight.js'
 import {unknownMeasure} from './unknown-measure.js'
-import {DESCRIBES, ENDER, FILLING, itemHere, measureHere, type View} from './view.js'
+import {DESCRIBES, ENDER, FILLING, itemHere, measureHere, Phrases, type View} from './view.js'
 
 /**
  * An amount with the name it governs, which mostly follows it: which names it can govern, and what else stands behind them.
@@ -51,7 +52,11 @@ const GOES_IN = new Set([
 function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number): Draft | null {
   const {words, tokens} = entries.view
   const before = entries.drafts[entries.drafts.length - 1]
-  if (before === undefined || !before.bare || tokens[before.start]!.block !== tokens[at]!.block) return null
+  if (before === undefined || tokens[before.start]!.block !== tokens[at]!.block) return null
+  // "Milk as you like" has words for its amount, and "about a quart" behind them says how much that is.
+  const aside = asideBetween(entries.view, before.next, at)
+  const open = before.bare || (before.low === null && aside)
+  if (!open) return null
   // "butter two tins" is no amount of butter.
   if (!before.inList && quantity.dimension === 'count') return null
   let i = before.next
@@ -67,7 +72,8 @@ function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number
     (tokens[i]!.kind === 'mark' ||
       (tokens[i]!.kind === 'number' && words[i + 1] === '%') ||
       words[i] === 'of' ||
-      words[i] === 'optional')
+      words[i] === 'optional' ||
+      aside)
   )
     i++
   if (i < at) return null
@@ -85,8 +91,18 @@ function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number
     words[before.start - 1] === 'of' ||
     words[before.start - 1] === 'and' ||
     // "Mix with warm water, about three pints": a measure behind a comma, of what goes in.
-    (quantity.dimension !== 'count' && between.length === 1 && GOES_IN.has(words[before.start - 1]!))
+    (quantity.dimension !== 'count' && (between.length === 1 || aside) && GOES_IN.has(words[before.start - 1]!))
   return startsClause ? before : null
+}
+
+const asidePhrases = new Phrases(asides)
+
+/** "As you would have it," and nothing else between commas at [from, at): an amount behind it is of what stands before it. */
+function asideBetween({words, tokens}: View, from: number, at: number): boolean {
+  let i = from
+  if (words[i] === ',') i++
+  i = asidePhrases.match(words, i, at)
+  return i > 0 && i === at - 1 && tokens[i]!.word === ','
 }
 
 const OF_THE_OVEN = new Set(['fan', 'gas', 'convection', 'umluft', 'heissluft'])

@@ -67,6 +67,13 @@ const NO_SCALE: ReadonlySet<string> = new Set([...enders, ...stepVerbs, ...behin
 const CHANGES: ReadonlySet<string> = new Set(heatChanges)
 /** Dried so hot, it is in an oven: “dry at 100 °C”. */
 const DRIES: ReadonlySet<string> = new Set(dryingVerbs)
+const BEFORE_DRYING = /^(?:at|about|around|bei|\()$/
+const BEHIND_DRYING =
+  /^(?:at|about|around|in|on|it|them|the|these|for|with|overnight|until|till|very|gently|slowly|out|them|bei|im|mit|die|den|sie|nun|dann|,|\()$/
+/** Less is what a dough, a milk or a room has, °C. */
+const LEAST_OVEN = 45
+/** Herbs dry at 35 to 45 °C; below 30 a warm room does it, and no oven. Common practice, no source. */
+const LEAST_DRYING = 30
 /** A pot's heat is changed as well, °C. */
 const LEAST_CHANGED = 130
 const AFTER_SCALE = /^(?:for|until|till|about|and|or|then|in|oven|etwa|ca|bis|und|lang|backen)$/
@@ -404,7 +411,9 @@ export class DegreeReader extends Walk {
   /** Whether degrees are the oven's and not the milk's, the syrup's or the crumb's. */
   #ofOven(from: number, end: number, members: readonly Heat[], baking: boolean): boolean {
     if (members.some((m) => m.sources.includes('gas-mark-table') || m.sources.includes('fan-oven'))) return true
-    if (members[0]!.low < 45 || members[members.length - 1]!.high > HOTTEST) return false
+    const {low: coolest} = members[0]!
+    if (coolest < LEAST_DRYING || members[members.length - 1]!.high > HOTTEST) return false
+    if (coolest < LEAST_OVEN) return this.#isDried(from)
     // "Bake to 190 °F internal"
     if (/^(?:internal|inside|core|innen)$/.test(this.word(end))) return false
     if (baking && members[0]!.low >= LEAST_CHANGED && this.#isChanged(from)) return true
@@ -420,7 +429,7 @@ export class DegreeReader extends Walk {
         word === 'roast'
       )
         return true
-      if (DRIES.has(word) && /^(?:at|about|around|bei|\()$/.test(this.word(from - 1))) return true
+      if (DRIES.has(word) && BEFORE_DRYING.test(this.word(from - 1))) return true
       if (INSIDE_WORDS.has(word) && !this.#isLeft(k)) return false
     }
     const high = this.limit(end < this.tokens.length ? end : from, 10)
@@ -431,6 +440,18 @@ export class DegreeReader extends Walk {
       if (this.tokens[k]!.block !== this.tokens[from]!.block) break
     }
     return (baking || this.#besideTime(from, end)) && members[0]!.low >= 120
+  }
+
+  /** "Dry at 40 °C", "dry in the oven at 100 °F": so low a heat is a dough's or a milk's by any other word. */
+  #isDried(from: number): boolean {
+    if (!BEFORE_DRYING.test(this.word(from - 1))) return false
+    const low = this.floor(from, 14)
+    for (let k = from - 1; k >= low; k--) {
+      // "The dry ingredients and milk at 40 °C" dry nothing.
+      if (DRIES.has(this.word(k)) && BEHIND_DRYING.test(this.word(k + 1))) return true
+      if (INSIDE_WORDS.has(this.word(k))) return false
+    }
+    return false
   }
 
   /** "then lower to 210 °C", "turn the heat down to 180", "raise it to 220 °C": the oven's, whatever stands behind. */

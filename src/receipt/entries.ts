@@ -1,9 +1,10 @@
+import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import type {StatedWeight} from '../measure/convert.js'
 import {hasPercent} from './baker-percent.js'
 import type {LackingPart} from './egg-parts.js'
 import type {Exact} from './exact.js'
-import type {View} from './view.js'
+import {ARTICLE, CARDINAL, DESCRIBES, ENDER, FRACTION, itemHere, type View} from './view.js'
 
 /**
  * The entries of a receipt while it is being read.
@@ -59,6 +60,23 @@ export const key = (one: {readonly item: string; readonly row: Item | null}): st
     ? one.item
     : one.row.id
 
+/** What is meant where a spice is counted by a name that is a vegetable's too: "2 red peppers". */
+function nameCounted(view: View, draft: Draft, {item, spellings}: NonNullable<Item['counted']>): void {
+  for (let i = draft.start; i < draft.next; i++) {
+    const found = itemHere(view, i)
+    if (found === null || found.row !== draft.row) {
+      // "2 grinds pepper": an unknown word before it may be what is counted.
+      if (view.tokens[i]!.kind === 'word' && (view.bits[i]! & (DESCRIBES | CARDINAL | FRACTION | ARTICLE | ENDER)) === 0) return
+      continue
+    }
+    if (spellings.includes(view.words.slice(i, found.next).join(' '))) {
+      draft.item = item
+      draft.row = lookUpItem(item)
+    }
+    return
+  }
+}
+
 /** The entries of one receipt as they are read, and what of those before counts for the next. */
 export class Entries {
   /** In the order in which they were read. */
@@ -109,6 +127,8 @@ export class Entries {
       inList: draft.inList ?? mode === 'list',
       unknownMeasure: draft.unknownMeasure ?? false,
     }
+    if (full.row?.counted !== undefined && full.measure === 'count' && full.measureText === '' && !full.unknownMeasure)
+      nameCounted(this.view, full, full.row.counted)
     this.drafts.push(full)
     if (!full.bare) this.present.add(key(full))
     if (full.low !== null) {

@@ -5,11 +5,13 @@ import {germanOvens, ovenFoods, ovens} from '../lexicon/oven-foods.js'
 import type {DishKind, Item} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
 import {isFlesh, namesFlesh, titleWithoutNameOnly} from './flesh.js'
+import {driedByText, driedByTitle} from './kind-dried.js'
 import {kindWithMeat, loafOfMeat} from './kind-with-meat.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import {plainSection, type Section, type Token} from './section.js'
 import {headEnd} from './title-head.js'
 import type {ReadIngredient} from './types.js'
+import {vesselWordsOf} from './vessel.js'
 
 /** Which row of `lexicon/kinds` a receipt is, and the words that say so. */
 export interface KindFound {
@@ -54,7 +56,11 @@ export function kindOf(given: Section, ingredients: readonly ReadIngredient[] = 
   const title = own ? given.title : titleWithoutNameOnly(given, ingredients)
   const section = title === given.title ? given : {...given, title}
   const said = byName(section, ingredients)
-  const named = littleOnes(section, said === null ? null : kindWithMeat(said, section, ingredients))
+  const named = cutOnes(
+    section,
+    littleOnes(section, said === null ? null : kindWithMeat(said, section, ingredients)),
+    ingredients,
+  )
   const sweet = named === null ? undefined : lookUpKind(named.id)?.sweetened
   const found =
     named !== null && sweet?.words.includes(named.words) && ingredients.some(isSweetening) ? {...named, id: sweet.kind} : named
@@ -74,6 +80,18 @@ function littleOnes({title}: Section, found: KindFound | null): KindFound | null
     .split(/[^\p{L}]+/u)
     .find((one) => little.words.includes(one))
   return word === undefined ? found : {...found, id: little.kind, words: `${word} ${found.words}`}
+}
+
+const CUT_OUT = phraseTree([...vesselWordsOf('by hand')], (phrase) => [phrase])
+
+/** Gingerbread that is rolled out and cut is no cake from a tin: it is thin, and bakes as biscuits do. With yeast it is another thing. */
+function cutOnes({tokens, blocks}: Section, found: KindFound | null, ingredients: readonly ReadIngredient[]): KindFound | null {
+  const id = found === null ? undefined : lookUpKind(found.id)?.cutOut
+  if (found === null || id === undefined || ingredients.some(isLeaven)) return found
+  const [first] = phrasesIn(CUT_OUT, tokens)
+  // "When cold, cut it into cakes": what is baked whole.
+  const baked = tokens.findIndex(({word, block}) => /^(?:bakes?|baked|oven)$/.test(word) && blocks[block]!.kind !== 'heading')
+  return first === undefined || (baked !== -1 && first.from > baked) ? found : {...found, id}
 }
 
 /** A spoon of sugar feeds the yeast or browns the crust; more makes a cake. Common practice, no source. */
@@ -142,7 +160,10 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
       const id = raised ? PLAIN_LOAF : ingredients.some(isSweetening) ? MEASURED_CAKE : null
       if (id !== null) return {id, words: loaf[0].toLowerCase(), by: 'title'}
     }
-    return bakes ? (byText(section) ?? byItems(ingredients)) : isFired(section) ? byItems(ingredients) : null
+    const dried = driedByTitle(section.title)
+    if (dried !== null) return dried
+    const told = bakes ? byText(section) : null
+    return told ?? driedByText(section, ingredients) ?? (bakes || isFired(section) ? byItems(ingredients) : null)
   }
   if (CUP_CAKE.test(title.words)) return {...title, id: inPapers(section, title.words) ? SMALL_CAKES : MEASURED_CAKE}
   const flesh =
@@ -153,8 +174,10 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
     // "Chicken pie", "Fish cake": the filling tells what the plain word does not.
     return /^pies?$/.test(title.words) ? {...title, id: MEAT_PIE} : null
   }
-  return title
+  // "Herbs to dry": of fruit, by no more than its "to dry".
+  return title.id === DRYING_FRUIT ? (driedByTitle(section.title) ?? title) : title
 }
+const DRYING_FRUIT = 'drying fruit'
 
 /** "230 °C, 50 minutes" without a word of baking: a heat in degrees, and nothing of a pot or a pan. */
 function isFired({tokens}: Section): boolean {

@@ -36,6 +36,8 @@ const SINGULAR: Readonly<Record<string, string>> = {
   endives: 'endive',
   cookies: 'cookie',
   pies: 'pie',
+  chillies: 'chilli',
+  chilies: 'chili',
 }
 
 /** An English noun in the singular, as far as spelling tells. */

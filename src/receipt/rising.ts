@@ -74,6 +74,10 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
     )
   }
 
+  // The second of two risings is the last where it is called so; of one alone its words tell nothing.
+  const firstWait =
+    starts[times.findIndex(({of, minutes}) => of === 'rise' || (of === 'stand' && minutes.low >= LONG))] ?? tokens.length
+
   const marked = times.map((time, n): TimePhrase => {
     const k = starts[n]!
     if (ofLabel.has(n)) return {...time, stage: 'sponge', anew: true}
@@ -82,6 +86,7 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
     if (!waits || time.note || k >= bakes || isOther(tokens, k)) return time
     const stood = time.of === 'other' ? ({of: 'stand'} as const) : {}
     if (shaped !== null && k > shaped) return {...time, ...stood, stage: 'prove'}
+    if (shaped === null && k > firstWait && isLastRising(tokens, k, spans[n]!.to)) return {...time, ...stood, stage: 'prove'}
     const before = kneaded !== null && k < kneaded && (firstKneaded === -1 || k < firstKneaded)
     const own = isOfSponge(tokens, k)
     const works = !isAutolyse(tokens, k) && ((before && (near('leaven', tokens, k) || near('sponge', tokens, k))) || own)
@@ -135,11 +140,40 @@ function isShaping(tokens: readonly Token[], k: number): boolean {
   const {block} = tokens[k]!
   if (at('shapes', tokens, k) !== null) return !/^(?:the|a|any|this|that|in)$/.test(tokens[k - 1]?.word ?? '')
   if (at('into', tokens, k) === null || isDative(tokens, k)) return false
-  for (let j = k + 1; j < tokens.length && j <= k + REACH && tokens[j]!.block === block && tokens[j]!.kind !== 'mark'; j++) {
+  let reached = 0
+  for (let j = k + 1; j < tokens.length && reached < REACH && tokens[j]!.block === block; j++) {
+    // "Into an oiled 30 × 20 × 4 cm tin", "into a 9 in tin", "into a 2 lb (900 g) tin"
+    if (isOfSize(tokens, j)) continue
+    if (tokens[j]!.kind === 'mark') return false
+    reached++
     if (at('pieces', tokens, j) !== null) return tokens[k]!.word !== 'to' && !/^(?:in|on)$/.test(tokens[k]!.word)
     if (at('vessels', tokens, j) !== null) return !takesMixed(tokens, k) && !risesThere(tokens, k)
     if (at('into', tokens, j) !== null) return false
   }
+  return false
+}
+
+const SIZE_MARK = /^[×x*/"”″'′()–-]$/
+const SIZE_UNIT = /^(?:cm|mm|inch|inches|in|ins|by|x|lb|lbs|pound|kg|g|litre|liter|pint|quart)$/
+
+/** A figure of a vessel's size, or the mark or the unit beside one. */
+const isOfSize = (tokens: readonly Token[], j: number): boolean =>
+  tokens[j]!.kind === 'number' ||
+  ((SIZE_MARK.test(tokens[j]!.word) || SIZE_UNIT.test(tokens[j]!.word)) &&
+    [tokens[j - 1], tokens[j + 1], tokens[j - 2]].some((near) => near?.kind === 'number' && near.block === tokens[j]!.block))
+
+/** How far behind a time its rising may be named: "45 minutes for the second rise". */
+const NAMED_BEHIND = 5
+
+/** "Second rise in the tin 45 minutes", "45 minutes for the final proof": a rising that its own words call the last. */
+function isLastRising(tokens: readonly Token[], k: number, to: number): boolean {
+  const [from, end] = sentenceAt(tokens, k)
+  for (let j = k - 1; j >= from; j--) {
+    if (at('proves', tokens, j) !== null) return true
+    if (at('rises', tokens, j) !== null && /^(?:first|bulk|erste)$/.test(tokens[j - 1]?.word ?? '')) break
+  }
+  if (!/^(?:for|as|fur|als)$/.test(tokens[to]?.word ?? '')) return false
+  for (let j = to; j < Math.min(end, to + NAMED_BEHIND); j++) if (at('proves', tokens, j) !== null) return true
   return false
 }
 

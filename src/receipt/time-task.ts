@@ -514,7 +514,7 @@ function isHeat(tokens: readonly Token[], k: number, least: number): boolean {
 
 const DRIES: ReadonlySet<string> = new Set(dryingVerbs)
 /** Warm air that dries, degrees of either scale. */
-const LEAST_DRYING = 45
+const LEAST_DRYING = 30
 /** Where what is done at a heat ends: “dry for an hour, then bake at 150 °C”. */
 const NEXT_STEP = set("then before bake baked baking bak'd backen gebacken oven ofen , und and")
 

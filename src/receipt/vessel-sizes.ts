@@ -280,7 +280,7 @@ function vesselsSized(section: Section, ingredients: readonly ReadIngredient[]):
 }
 
 /**
- * The vessel the receipt's text states with its size, null where it states none: the first that can be read.
+ * The vessel the receipt's text states with its size, null where it states none: the first that can be read, or the same with its depth.
  *
  * @param kind id of its kind of dish, which tells how deep a tin is that nothing else tells the depth of
  */
@@ -289,11 +289,32 @@ export function vesselStated(
   ingredients: readonly ReadIngredient[],
   kind: string | null = null,
 ): SizedVessel | null {
-  for (const found of vesselsSized(section, ingredients)) {
+  const all = vesselsSized(section, ingredients).flatMap((found) => {
     const vessel = found.size.odd < 0 ? written(section, found, kind) : null
-    if (vessel !== null) return vessel
-  }
-  return null
+    return vessel === null ? [] : [vessel]
+  })
+  const [first] = all
+  if (first === undefined) return null
+  // "One tin 30 × 20 cm" at the head, "tip into an oiled 30 × 20 × 4 cm tin" in the method.
+  const deep = first.depthFrom === null ? undefined : all.find((one) => one.depthFrom === null && isAsWide(one, first))
+  return deep ?? first
+}
+
+/** Sides that differ by no more are one, metres: "9 in" and "23 cm" are. */
+const SAME_SIDE = 0.004
+
+/** Whether two vessels that the text sizes are as long and as wide as each other. */
+function isAsWide(one: SizedVessel, other: SizedVessel): boolean {
+  const [p, q] = [readVessel(one.value), readVessel(other.value)]
+  if (!p.ok || !q.ok) return false
+  const sides = ({across = 0, length = across, width = across}: VesselSize): readonly [number, number] => [
+    Math.max(length, width),
+    Math.min(length, width),
+  ]
+  const [a, b] = [sides(p.value), sides(q.value)]
+  return (
+    (p.value.across === undefined) === (q.value.across === undefined) && a.every((side, i) => Math.abs(side - b[i]!) <= SAME_SIDE)
+  )
 }
 
 /** The tokens of that vessel's noun and of all its words; null where the text states none with its size. */

@@ -37,6 +37,15 @@ export function dishOf(batch: Batch, {name, used, say}: Pick<Sizing, 'name' | 'u
   const number = (used.get(name) ?? 0) + 1
   used.set(name, number)
   const called = item.title === '' ? receipt.title : item.title
+  const ajar = receipt.ajar?.text.replace(/\s+/g, ' ')
+  // Of other kinds than the dry ones the open door is often said of a part of the time.
+  if (number === 1 && ajar !== undefined && kind.dry !== true)
+    say(
+      'warning',
+      'scale-ajar',
+      `“${receipt.title}” wants the door open (“${ajar}”), and the plan reckons with it shut`,
+      'open it yourself where it matters, and expect it a little later',
+    )
   const weighed = scaled(receipt, times)
   // "Water to cover" weighs too: a vessel with such a liquid is taken to weigh what its kind does.
   const heavy = receipt.ingredients.some((one) => one.amount === null && lookUpItem(one.item)?.group === 'liquid')
@@ -71,8 +80,7 @@ export function dishOf(batch: Batch, {name, used, say}: Pick<Sizing, 'name' | 'u
     ...(item.hot === true ? {wantedHot: true as const} : {}),
     ...(kind.crust === true ? {crust: true as const} : {}),
     ...(receipt.evening === undefined ? {} : {evening: receipt.evening.map(eveningTask)}),
-    // Of other kinds the open door is said of a part of the time.
-    ...(kind.dry === true && receipt.ajar !== undefined ? {ajar: receipt.ajar.text.replace(/\s+/g, ' ')} : {}),
+    ...(kind.dry === true && ajar !== undefined ? {ajar} : {}),
     ...(receipt.cooling === undefined ? {} : {cooling: coolingTask(receipt.cooling)}),
     ...(receipt.tending === undefined ? {} : {tending: receipt.tending.map(tendingTask)}),
     // What is in the vessels feeds, not how many they are: half a receipt in one vessel feeds half as many.

@@ -1,4 +1,5 @@
-import {lookUpKind} from '../lexicon/index.js'
+import {dryingVerbs} from '../lexicon/grammar-words.js'
+import {foldAll, lookUpKind} from '../lexicon/index.js'
 import type {DishKind} from '../lexicon/schema.js'
 import type {Receipt} from '../receipt/types.js'
 import {anyKind, settingIn} from './need.js'
@@ -10,16 +11,20 @@ export type KindFigures = Omit<DishKind, 'words' | 'band' | 'sign' | 'source'> &
 /** The sign that a dish of no known kind is done. */
 export const bySight = 'as the receipt says, or by eye'
 
+const DRIES: ReadonlySet<string> = new Set(dryingVerbs.flatMap(foldAll))
+
 /** The figures of a receipt's kind; of no known kind what the oven it names stands for, which is told (`scale-kind`). */
 export function kindOf(receipt: Receipt, say: Say): KindFigures {
   const row = receipt.kind === null ? null : lookUpKind(receipt.kind)
   if (row !== null) return {...row, known: true}
   const named = settingIn(receipt.oven) ?? receipt.oven.find((phrase) => phrase.against !== true)
-  const band = named?.band ?? 'moderate'
+  const drying = receipt.ajar !== undefined || foldAll(receipt.title).some((word) => DRIES.has(word))
+  // What dries would be burnt where what bakes is meant.
+  const band = named?.band ?? (drying ? 'slack' : 'moderate')
   say(
     'warning',
     'scale-kind',
-    `“${receipt.title}” is no kind of dish known here; planned for ${named !== undefined ? `the ${band} oven it names` : 'a moderate oven'}`,
+    `“${receipt.title}” is no kind of dish known here; planned for ${named !== undefined ? `the ${band} oven it names` : drying ? 'a slack oven, since it dries' : 'a moderate oven'}`,
     'state vessel, oven and bake in its front matter',
   )
   return {
@@ -32,6 +37,7 @@ export function kindOf(receipt: Receipt, say: Say): KindFigures {
     feeds: {low: 6, likely: 8, high: 10},
     sign: bySight,
     cautions: [],
+    ...(drying && band === 'slack' ? {dry: true as const} : {}),
     known: false,
   }
 }

@@ -161,6 +161,11 @@ const sentences: Book['sentences'] = [
     'vor dem Aufgehen {n} % so hoch wie das, wofür die Zeit gilt: was aufgeht, wird so dick wie die Kubikwurzel davon, und die Zeit geht mit deren Quadrat, also {n2} % von {n3} min',
   ],
   ['a large mild onion, sold singly', 'eine große milde Zwiebel, einzeln verkauft'],
+  ['thigh and drumstick', 'Ober- und Unterkeule'],
+  ['half of the bird’s breast, as it is sold', 'eine halbe Brust des Vogels, wie sie verkauft wird'],
+  ['half or the whole of the bird’s breast', 'eine halbe oder die ganze Brust des Vogels'],
+  ['both halves of a bird’s breast are 101 g', 'beide Hälften der Brust eines Vogels wiegen 101 g'],
+  ['ten to fifteen cloves', 'zehn bis fünfzehn Zehen'],
   ['no hotter: the receipt warns of {words}', 'nicht heißer: das Rezept warnt vor {words:quotes}'],
   [
     'warned of: no heat that it wants, but more than it bears',
@@ -999,6 +1004,14 @@ const sentences: Book['sentences'] = [
     'two lines are called “{title}”, and the plan tells them apart by their hours and loads only',
     'zwei Zeilen heißen „{title}“, und der Plan unterscheidet sie nur nach Stunde und Schuss',
   ],
+  [
+    '“{title}” wants the door open (“{words}”), and the plan reckons with it shut',
+    '„{title}“ will die Tür offen („{words}“), und der Plan rechnet mit geschlossener Tür',
+  ],
+  [
+    'open it yourself where it matters, and expect it a little later',
+    'sie selbst öffnen, wo es darauf ankommt, und etwas später damit rechnen',
+  ],
   ['give each link a text of its own, such as “[{title}]”', 'jedem Verweis einen eigenen Text geben, etwa „[{title}]“'],
   ['use the receipt’s own title as the text of the link', 'den Titel des Rezepts als Text des Verweises nehmen'],
   [
@@ -1008,6 +1021,10 @@ const sentences: Book['sentences'] = [
   [
     '“{title}” is no kind of dish known here; planned for a moderate oven',
     '„{title}“ ist keine Art, die hier bekannt ist; geplant für einen mäßigen Ofen',
+  ],
+  [
+    '“{title}” is no kind of dish known here; planned for a slack oven, since it dries',
+    '„{title}“ ist keine Art, die hier bekannt ist; geplant für einen matten Ofen, denn es trocknet',
   ],
   ['state vessel, oven and bake in its front matter', 'im Kopf des Rezepts vessel, oven und bake angeben'],
   ['state vessel, oven and bake in its front matter if it is', 'wenn doch, im Kopf des Rezepts vessel, oven und bake angeben'],
