@@ -17,6 +17,7 @@ const texts = {
     '# Stuffed peppers\n\n- 4 red peppers\n- 200 g rice\n- 1 onion\n\nBake in a baking dish 25 x 20 x 6 cm at 180 °C for 40 minutes.\n',
   german: '# Bratäpfel\n\n- 6 große Äpfel\n- 60 g Zucker\n\nIn einer Auflaufform 30 x 20 x 6 cm bei 180 °C 40 Minuten backen.\n',
   ducks: '# Roast ducks\n\n- 2 ducks (2 kg each)\n\nRoast both in one roasting tin at 200 °C for 90 minutes.\n',
+  rabbit: '# Rabbit stew\n\n- 1 rabbit, jointed\n- 500 g potatoes\n\nBake in a casserole at 160 °C for 2 hours.\n',
   wrapped:
     '# Apple dumplings\n\n- 6 apples\n- 300 g flour\n- 150 g suet\n\nWrap each in paste. Bake on a sheet at 190 °C for 45 minutes.\n',
   pie: '# Apple pie\n\n- 1 kg apples\n- 300 g flour\n- 150 g butter\n\nBake in a pie plate 9 in at 200 °C for 45 minutes.\n',
@@ -53,6 +54,8 @@ describe('a count of what goes in by the piece', () => {
     ['apples', '18 apples', 2, '3/2'],
     ['apples', 'two dozen apples', 2, '2'],
     ['apples', '24 apples in 3 tins', 3, '2'],
+    ['apples', '24 large apples', 2, '2'],
+    ['rabbit', '3 rabbits', 3, '3'],
     ['pears', '24 pears', 2, '2'],
     ['thighs', '24 thighs', 3, '3'],
     ['thighs', '16 chicken thighs', 2, '2'],
@@ -98,6 +101,10 @@ describe('a count of what goes in by the piece', () => {
     ['cake', '6 apples'],
   ] as const)('%s: “%s” counts nothing that comes out, which is told', (name, amount) => {
     expect(order(name, amount)).toMatchObject({vessels: 6, rules: ['scale-noun']})
+  })
+
+  it('is told that a size is none of the receipt’s', () => {
+    expect(order('apples', '24 small apples')).toMatchObject({vessels: 2, rules: ['scale-size']})
   })
 
   it('leaves its name to what is called after a thing that does not go in', () => {

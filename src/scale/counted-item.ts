@@ -9,6 +9,8 @@ import type {Ingredient, Receipt} from '../receipt/types.js'
 export interface CountedItem {
   /** How many the receipt made once has. */
   readonly count: number
+  /** The receipt's own words. */
+  readonly text: string
   /** Kilograms of one; null where that is not known. */
   readonly each: number | null
 }
@@ -38,11 +40,12 @@ const likely = ({amount, grams}: Ingredient): {readonly count: number; readonly 
 })
 
 /** Whether an ingredient goes by a noun: “thighs” of “8 chicken thighs”, where “chickens” are not. */
-function goesBy({text, item}: Ingredient, noun: string): boolean {
+function goesBy({text, item, amount}: Ingredient, noun: string): boolean {
   const written = (text.split(BEHIND_NAME)[0] ?? '').split(/[^\p{L}'’-]+/u).filter((word) => word !== '')
   const same = written.filter((word) => fold(word) === fold(noun))
   // Of several things only the last word is in the plural.
-  if (same.length > 0) return same.some((word) => fold(word) !== word.toLowerCase() || word.toLowerCase() === noun.toLowerCase())
+  const several = (word: string): boolean => fold(word) !== word.toLowerCase() || word.toLowerCase() === noun.toLowerCase()
+  if (same.length > 0) return same.some((word) => several(word) || (amount?.high === 1 && word === written.at(-1)))
   return lookUpItem(noun)?.id === item
 }
 
@@ -77,7 +80,7 @@ export function countedItem(of: string, {title, ingredients}: Receipt): CountedI
   const [best] = found.sort((a, b) => shared(b) - shared(a) || likely(b).count - likely(a).count)
   if (best === undefined || likely(best).count <= 0) return null
   const {count, grams} = likely(best)
-  return {count, each: grams === 0 ? null : grams / count / 1000}
+  return {count, text: best.text, each: grams === 0 ? null : grams / count / 1000}
 }
 
 /**

@@ -138,7 +138,9 @@ function comesOut(noun: string, receipt: Receipt, item: DayAmount): boolean {
 function saySize(of: string, receipt: Receipt, item: DayAmount, say: Say): void {
   const all = of.split(' ')
   const place = all.findIndex((word) => words.size.has(plainFold(word)))
-  if (place < 0 || place === all.length - 1 || foldAll(receipt.title).includes(fold(all[place]!))) return
+  if (place < 0 || place === all.length - 1) return
+  // The receipt has them so: “Large white loaves”, “twelve large apples”.
+  if ([receipt.title, countedItem(of, receipt)?.text ?? ''].some((own) => foldAll(own).includes(fold(all[place]!)))) return
   say(
     'warning',
     'scale-size',
