@@ -69,6 +69,43 @@ describe('a time that may be of morning or afternoon', () => {
   })
 })
 
+describe('a bare time told on a later day than the log’s', () => {
+  const baked = logOf('| 12:30 pm | floor | 235 °C | |\n| 1:20 pm | bread | set in | |\n')
+  const evening = logOf('| 5 pm | bread | drawn | |\n| 6 pm | beans | set in | |\n')
+  const overnight = logOf('| 6 pm | beans | set in | |\n| next day 7:10 am | rusks | set in | |\n')
+  const later = (days: number, hour: number, minute: number) => ({date: `2027-06-${12 + days}`, minutes: hour * 60 + minute})
+  it.each([
+    ['1:25 plum cake drawn', later(2, 18, 15), baked, '1:25 pm · plum-cake · drawn'],
+    ['1:25 plum cake drawn', later(2, 13, 50), baked, '1:25 pm · plum-cake · drawn'],
+    ['1:25 plum cake drawn', later(1, 9, 0), baked, '1:25 pm · plum-cake · drawn'],
+    ['4:40 plum cake drawn', later(1, 9, 0), baked, '4:40 pm · plum-cake · drawn'],
+    // Typed up out of its turn.
+    ['12:50 rusks set in', later(1, 9, 0), baked, '12:50 pm · rusks · set in'],
+    ['1:25 pm plum cake drawn', later(2, 18, 15), baked, '1:25 pm · plum-cake · drawn'],
+    // The first row, behind the fire.
+    ['12:30 bread set in', later(2, 18, 15), logOf(), '12:30 pm · bread · set in'],
+    // The day that is still going on.
+    ['7:50 beans drawn', later(1, 8, 0), evening, 'next day 7:50 am · beans · drawn'],
+    ['8:10 beans drawn', later(1, 9, 0), baked, 'next day 8:10 am · beans · drawn'],
+    ['11:50 floor 120 °C', later(1, 0, 25), evening, '11:50 pm · floor · 120 °C'],
+    ['12:20 beans drawn', later(1, 0, 25), evening, 'next day 12:20 am · beans · drawn'],
+    ['7:40 rusks drawn', later(1, 12, 0), overnight, 'next day 7:40 am · rusks · drawn'],
+  ] as const)('%s', (words, now, source, said) => expect(noted(words, now, source)).toEqual([said]))
+
+  it.each([
+    ['7:50 beans drawn', later(1, 9, 30), evening, '“7:50 pm” or “next day 7:50 am”'],
+    ['8:10 beans set in', later(2, 18, 15), baked, '“8:10 pm” or “2 days later 8:10 am”'],
+  ] as const)('%s is asked for where it may be of either day', (words, now, source, either) => {
+    const asked = `“${words.split(' ')[0]}” may be of the log’s own day or of a later one; write ${either}`
+    expect(noted(words, now, source)).toEqual([asked])
+    // What is offered is read as it stands.
+    for (const [, time] of either.matchAll(/“([^”]+)”/g))
+      expect(noted(words.replace(/^\S+/, time!), now, source)).toEqual([
+        words.replace(/^\S+/, time!).replace(/ beans /, ' · beans · '),
+      ])
+  })
+})
+
 describe('a row of the log', () => {
   const add = (source: string, words: string, now: {date: string; minutes: number}): string =>
     notesIn(words, dishes, alike).reduce((text, one) => {
@@ -86,8 +123,11 @@ describe('a row of the log', () => {
   })
   it('reads the same again, and so does every other, whatever was there', () => {
     const rows = fc.array(fc.integer({min: 540, max: 2400}), {maxLength: 6})
-    const clock = (m: number): string =>
-      `${m >= 1440 ? 'next day ' : ''}${Math.floor(m / 60) % 24}:${String(m % 60).padStart(2, '0')}`.replace(/\b(\d):/, '0$1:')
+    // With all that a clock on a later day would else have to ask for.
+    const clock = (m: number): string => {
+      const hour = Math.floor(m / 60) % 24
+      return `${m >= 1440 ? 'next day ' : ''}${hour % 12 === 0 ? 12 : hour % 12}:${String(m % 60).padStart(2, '0')} ${hour < 12 ? 'am' : 'pm'}`
+    }
     fc.assert(
       fc.property(rows, fc.integer({min: 540, max: 2400}), (some, minutes) => {
         const sorted = [...some].sort((a, b) => a - b)

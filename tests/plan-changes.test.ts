@@ -90,6 +90,31 @@ describe('why a plan moved', {timeout: 60_000}, () => {
     expect(whys(30, 0).join()).not.toMatch(/went in/)
   })
 
+  it('names the plan that had the load at another hour than the morning’s, where it was late by that', () => {
+    const {plan, problem} = made
+    const quick = {...input, options: {effort: 'quick' as const}}
+    const log = logOf(0, -60)
+    const replanned = planAgain({...quick, now: plan.ready}, problem, plan, log).plan
+    const [load] = replanned.loads
+    const morning = plan.loads.find(({dishes}) => dishes.some(({dish}) => dish === load!.dishes[0]!.dish))!
+    // The cool oven had the plan move it, and it went in late by that.
+    expect(load!.at).not.toBe(morning.at)
+    const late = load!.at + 40
+    const rows = load!.dishes.map(({dish}) => `| ${clock(late)} | ${dish} | set in | |\n`).join('')
+    const floor = plan.forecast.floor.likely[Math.round((plan.ready - plan.lit) / plan.forecast.step)]!
+    const text = `---\ndate: 2027-06-19\nlit: ${clock(plan.lit)}\nraked: ${clock(plan.raked)}\nwood: ${plan.firing.wood.toFixed(1)} kg\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| ${clock(plan.ready)} | floor | ${Math.round(floor - 60)} °C | |\n${rows}`
+    const again = planAgain({...quick, now: late + 5}, problem, plan, readLog(text, 'log.md').log!)
+    const told = (language: string): string =>
+      again.plan
+        .changes!.map((one) => changeWords(one, again.problem, styleOf({language, clock: 24, degrees: 'C'})).why)
+        .join('\n')
+    expect(told('en')).toContain(` went in 40 min later than the plan made at ${clock(plan.ready)} had it`)
+    expect(told('en')).not.toContain('later than planned')
+    expect(told('de')).toMatch(/40 min später eingeschossen als im Plan von \d/)
+    // As data too.
+    expect(again.plan.changes!.map(({why}) => why).join('\n')).toMatch(/went in 40 min later than the plan made at/)
+  })
+
   it('is not looked for in wood that the log does not tell of, without a word', () => {
     const {plan, problem} = made
     const log = logOf(0, 0)

@@ -3,6 +3,7 @@ import {readDayFolder} from '../src/cli/day-folder.js'
 import {readOven} from '../src/oven/read.js'
 import {check} from '../src/plan/check.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
+import {unevenly} from '../src/plan/uneven.js'
 
 /** The demo's oven and its household bread, invented. That an ovenful of bread goes in at once: common practice, no source. */
 const read = readDayFolder('corpus-demo')
@@ -92,6 +93,21 @@ describe('a small floor filled with bread', () => {
     // That the loaves are not of one colour is told where they are drawn.
     const drawn = full.plan.steps.find(({action}) => action === 'draw')!
     expect(drawn.ifBehind).toMatch(/fills the floor: what stands at the back browns first/)
+  })
+
+  it('is told so once where it goes in by parts that are drawn together', () => {
+    const {plan, problem} = full
+    const [load] = plan.loads
+    const [dish] = load!.dishes
+    const parts = {
+      ...load!,
+      dishes: [
+        {...dish!, count: 4},
+        {...dish!, count: 6},
+      ],
+    }
+    expect(unevenly(problem, plan, parts)).toEqual(unevenly(problem, plan, load!))
+    expect(unevenly(problem, plan, parts)).toHaveLength(1)
   })
 
   it('is filled so far as it is one load', () => {

@@ -35,12 +35,38 @@ const DAYS = 9
 
 /** Minutes by which a row may stand below a later one and be of the same day. */
 const BACKWARDS = 240
+/** Minutes within which a bare hour is noted soon after it was, or goes on where the log ends. Common practice, no source. */
+const CLOSE = 240
+/** Minutes before the clock within which it is hardly anything but the present. Common practice, no source. */
+const JUST_NOW = 30
+/** Minutes from the log's last row in which the same day may still be going on, through its night and what dries till the next evening. */
+const GOING_ON = 1440
 /** Minutes from the last row to one that is rather the next night's than from before the fire, where no clock says. */
 const HALF_DAY = 720
 
 /**
+ * Which of the hours that a bare one may be, in their order, where the clock is beyond the log's own day: a log may be typed up then, and may
+ * be of beans that are drawn the next morning.
+ *
+ * @returns null where it may be of either
+ */
+function onLaterDay(fit: readonly number[], {lit, last}: ClockContext, now: number): number | null {
+  const near = fit.at(-1)!
+  const end = last ?? lit
+  if (end === null || fit.length === 1) return near
+  const followsOn = fit.find((at) => at >= end && at <= end + CLOSE)
+  if (followsOn === near) return near
+  const present = now - near <= CLOSE && near - end <= GOING_ON
+  if (present && (followsOn === undefined || last === null || now - near <= JUST_NOW)) return near
+  if (present) return null
+  // Rows are not always typed up in their order.
+  return followsOn ?? fit.find((at) => at < end && at >= end - BACKWARDS) ?? null
+}
+
+/**
  * When a note's time is. "2:10" is the one of its two hours that fits: not before the fire was lit, not after the clock, and the nearest to
- * that. "12:20 am" behind rows of the evening is the next day's, once that has come.
+ * that. On a later day than the log's it is rather the one with which the log goes on, and is asked about where both may be. "12:20 am" behind
+ * rows of the evening is the next day's, once that has come.
  *
  * @param text as `parseClock` reads it
  * @param of what was done then: a fire is lit on the log's own day, and raked out the first time that fits
@@ -61,7 +87,9 @@ export function toldTime(text: string, context: ClockContext, of: 'lit' | 'raked
   const fit = come.filter((at) => lit === null || at >= lit)
   const open = bare && fit.length > 1 && (now === null || of === 'lit')
   const behind = bare ? undefined : fit.find((at) => last === null || at >= last - BACKWARDS)
-  const found = open ? undefined : of === 'raked' ? fit[0] : (behind ?? fit.at(-1))
+  const later = of === 'row' && bare && now !== null && now >= 1440 && fit.length > 0 ? onLaterDay(fit, context, now) : undefined
+  if (later === null) return unclearDay(text, fit, last ?? lit ?? 0)
+  const found = open ? undefined : of === 'raked' ? fit[0] : (later ?? behind ?? fit.at(-1))
   if (found !== undefined) return {ok: true, value: {at: found, time: writtenAs(text, found, {bare, dated})}}
   if (open || (bare && come.length > 0)) {
     const both = hours.map((hour) => `“${clockText(own * 1440 + hour)}”`)
@@ -76,6 +104,13 @@ export function toldTime(text: string, context: ClockContext, of: 'lit' | 'raked
   const night = !dated && now === null && lit !== null && minutes < lit && last !== null && minutes + 1440 <= last + HALF_DAY
   const at = night ? minutes + 1440 : minutes
   return {ok: true, value: {at, time: writtenAs(text, at, {bare: false, dated})}}
+}
+
+/** That a bare hour may be of the day on which the log ends, or of a later one. */
+function unclearDay(text: string, fit: readonly number[], end: number): Parsed<never> {
+  const next = fit.find((at) => at >= end) ?? fit[0]!
+  const both = [...new Set([next, fit.at(-1)!])].map((at) => `“${clockText(at)}”`)
+  return {ok: false, reason: `“${text}” may be of the log’s own day or of a later one`, suggest: `write ${both.join(' or ')}`}
 }
 
 /** A time with all that its words leave open. */

@@ -35,6 +35,16 @@ interface Cause {
   readonly otherwise?: boolean
 }
 
+/** That something went in off its time, by which plan where that is not the morning's. */
+function untimelyReason({dishes, minutes, made}: Untimely): Phrase {
+  const values = {dishes: {unit: 'dishes', dishes, whole: true}, minutes: minutesOf(minutes)} as const
+  if (made === undefined) return phrase(minutes > 0 ? 'why set in later' : 'why set in earlier', values)
+  return phrase(minutes > 0 ? 'why set in later than replanned' : 'why set in earlier than replanned', {
+    ...values,
+    at: {unit: 'clock', value: made},
+  })
+}
+
 /** Why a plan is otherwise than the one before, in one phrase. */
 function becauseOf(before: Plan, after: Plan, now: number, {expected, untimely, otherwise}: Cause): Phrase {
   const late = after.lit - before.lit
@@ -43,13 +53,7 @@ function becauseOf(before: Plan, after: Plan, now: number, {expected, untimely, 
   const heat = {difference: {unit: 'difference', value: Math.abs(off)}, at: {unit: 'clock', value: now}} as const
   const reasons: Phrase[] = []
   if (late !== 0) reasons.push(phrase(late > 0 ? 'why lit later' : 'why lit earlier', {minutes: minutesOf(late)}))
-  if (untimely)
-    reasons.push(
-      phrase(untimely.minutes > 0 ? 'why set in later' : 'why set in earlier', {
-        dishes: {unit: 'dishes', dishes: untimely.dishes, whole: true},
-        minutes: minutesOf(untimely.minutes),
-      }),
-    )
+  if (untimely) reasons.push(untimelyReason(untimely))
   const alone = reasons.length === 0
   if (Math.abs(off) >= 3 && alone) reasons.push(phrase(off > 0 ? 'why hotter' : 'why cooler', heat))
   if (Math.abs(off) >= 3 && !alone) reasons.push(phrase(off > 0 ? 'why hotter too' : 'why cooler too', heat))

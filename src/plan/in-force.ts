@@ -6,7 +6,8 @@ export interface InForce {
   readonly plan: Plan
 }
 
-/** The plan that was to be followed at a time, minutes after midnight; `inForce` in their order, the first from the beginning. */
-export function planAt(inForce: readonly InForce[], at: number): Plan {
-  return inForce.findLast(({from}) => from <= at)!.plan
-}
+/** What was in force at a time, minutes after midnight; `inForce` in their order, the first from the beginning. */
+export const lastBy = (inForce: readonly InForce[], at: number): InForce => inForce.findLast(({from}) => from <= at)!
+
+/** The plan that was to be followed at a time, minutes after midnight. */
+export const planAt = (inForce: readonly InForce[], at: number): Plan => lastBy(inForce, at).plan

@@ -183,6 +183,8 @@ export const phrases = {
   'why lit earlier': 'the fire was lit {minutes} earlier than planned',
   'why set in later': '{dishes} went in {minutes} later than planned',
   'why set in earlier': '{dishes} went in {minutes} earlier than planned',
+  'why set in later than replanned': '{dishes} went in {minutes} later than the plan made at {at} had it',
+  'why set in earlier than replanned': '{dishes} went in {minutes} earlier than the plan made at {at} had it',
   'why log': 'to agree with the log',
   'why readings': 'to agree with the readings',
   'why hotter': 'the oven is {difference} hotter than planned at {at}',

@@ -20,7 +20,11 @@ export function unevenly(
   load: Load,
 ): Uneven[] {
   const curve = curveOf(forecast, ambient)
-  return load.dishes.flatMap(({dish: id, draw, alreadyIn}): Uneven[] => {
+  // Parts of one dish that go in together and are drawn together are one floor full.
+  const drawn = load.dishes.filter(
+    ({dish, draw}, i, all) => all.findIndex((one) => one.dish === dish && one.draw.likely === draw.likely) === i,
+  )
+  return drawn.flatMap(({dish: id, draw, alreadyIn}): Uneven[] => {
     const {need} = dishes.find((one) => one.id === id)!
     const zones = [...new Set(load.placed.flatMap((v) => (v.dish === id ? [v.zone] : [])))]
     if (alreadyIn || staysIn(need) || zones.length < 3) return []

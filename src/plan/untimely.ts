@@ -1,17 +1,22 @@
 import type {FiringLog} from '../oven/log.js'
 import type {Dish} from '../scale/types.js'
 import {partsByDish, take} from './followed.js'
-import {type InForce, planAt} from './in-force.js'
+import {type InForce, lastBy} from './in-force.js'
 import {rowAt} from './told.js'
 import type {PlanProblem} from './types.js'
 
 /** Minutes by which a load has to go in otherwise than at its time to be told as a reason. */
 const UNTIMELY = 10
 
-/** What the log says went in most too late, or too soon, by the plan that was followed then: the load's dishes, and by how many minutes. */
+/**
+ * What the log says went in most too late, or too soon, by the plan that was followed then: the load's dishes, and by how many minutes. Changes
+ * are told against the morning's plan, so where another plan had moved the load by then, the reason has to name that.
+ */
 export interface Untimely {
   readonly dishes: readonly string[]
   readonly minutes: number
+  /** When that plan was made, minutes after midnight, where it had them at another hour than the morning's. */
+  readonly made?: number
 }
 
 /** The load that the log says went in most off its time; null where all went in about when it should. */
@@ -24,13 +29,21 @@ export function untimelyLoad(
   const off = done!.set.flatMap(({dish: id, at, count, lost}) => {
     const dish = dishes.get(id)
     if (!dish || lost || !rowAt(log, 'set in', at, dish)) return []
-    const plan = planAt(inForce, at)
-    const part = take(partsByDish(plan.loads).get(id) ?? [], count, at)
-    return part ? [{id, at, minutes: at - part.at - (log.lit! - plan.lit)}] : []
+    const lateBy = ({plan}: InForce): number | null => {
+      const part = take(partsByDish(plan.loads).get(id) ?? [], count, at)
+      return part ? at - part.at - (log.lit! - plan.lit) : null
+    }
+    const followed = lastBy(inForce, at)
+    const minutes = lateBy(followed)
+    return minutes === null ? [] : [{id, at, minutes, morning: lateBy(inForce[0]!), from: followed.from}]
   })
   const worst = off.reduce((most, {minutes}) => (Math.abs(minutes) > Math.abs(most) ? minutes : most), 0)
   if (Math.abs(worst) < UNTIMELY) return null
   const first = off.find(({minutes}) => minutes === worst)!
   const together = off.filter(({at, minutes}) => at === first.at && minutes === worst)
-  return {dishes: [...new Set(together.map(({id}) => id))], minutes: worst}
+  return {
+    dishes: [...new Set(together.map(({id}) => id))],
+    minutes: worst,
+    ...(together.some(({morning}) => morning !== worst) ? {made: first.from} : {}),
+  }
 }

@@ -1,5 +1,6 @@
+import {foldAll} from '../lexicon/index.js'
 import {methodYields, statedWords as words} from '../lexicon/yield-words.js'
-import type {Section} from './section.js'
+import type {Section, Token} from './section.js'
 import type {Yield} from './types.js'
 import {closes, endsBehind, isBracketed, piecesIn} from './yield-behind.js'
 import {type Count, count, pastAbout, rangeOf} from './yield-count.js'
@@ -125,7 +126,7 @@ function opened(section: Section, i: number): Said | null {
   if (cut !== null && c.low === c.high && Number.isInteger(c.low))
     return {counts: 'made', found: {...phrase(section, i, cut.end, cut.pieces, cut.of), vessels: c.low}}
   if (line) return of === '' && told === 'mixture' ? null : forSo(section, i, c, of, end)
-  if (of === '') return withoutNoun(section, i, from, c, end)
+  if (of === '') return asTitled(section, i, c) ?? withoutNoun(section, i, from, c, end)
   if (order || (opens.gives.has(word) && words.measures.has(of))) return null
   // "You will get two loaves in at once"
   const gets = opens.gets.has(word)
@@ -148,6 +149,29 @@ function forSo(section: Section, i: number, c: Count, of: string, k: number): Sa
   if (stops && c.high > 1) return people(section, i, c.end, c)
   return k > c.end || c.high <= 1 || next === '(' ? null : people(section, i, k, c)
 }
+
+/** "Makes 12 apples" of "Baked apples", "Makes 8 stuffed peppers": a count of what the title names last, with nothing behind it. */
+function asTitled(section: Section, i: number, c: Count): Said | null {
+  const {tokens, title} = section
+  const {word, block} = tokens[i]!
+  const named = foldAll(title)
+  const makes = opens.number.has(word) || (opens.made.has(word) && tellsYield(tokens, i))
+  if (!makes || c.high <= 1 || named.length === 0) return null
+  let k = c.end
+  while (
+    tokens[k]?.block === block &&
+    tokens[k]!.kind === 'word' &&
+    (named.includes(tokens[k]!.stem) || isDescribing(tokens[k]!))
+  )
+    k++
+  const noun = tokens[k - 1]!
+  const next = tokens[k]?.block === block ? tokens[k]!.word : ''
+  return k > c.end && noun.stem === named.at(-1) && (closes(next) || /^[,(]$/.test(next))
+    ? made(section, i, k, c, noun.word)
+    : null
+}
+
+const isDescribing = ({word}: Token): boolean => words.describing.has(word)
 
 /**
  * A count with no noun behind it: "Makes 24.", "Yield 10 x 350 g", "Sufficient for 6."

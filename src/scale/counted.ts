@@ -5,12 +5,14 @@ import {germanYields, statedWords} from '../lexicon/yield-words.js'
 import {fold as plainFold} from '../receipt/section.js'
 import type {Receipt} from '../receipt/types.js'
 import {type Asked, readAsked} from './amount-phrase.js'
+import {countedItem, isBoughtByThePiece} from './counted-item.js'
 import {pluralOf} from './kitchen.js'
 import {countsPeople} from './makes.js'
 import type {Shape} from './own-vessel.js'
 import type {Say, Sizing} from './sizing.js'
 import type {DayAmount} from './types.js'
 import {isSheet} from './vessel.js'
+import {wholeOf} from './whole-piece.js'
 
 /**
  * What a line of the day asks of a receipt.
@@ -99,6 +101,12 @@ export function madeOf({serves, title}: Receipt): string {
   return said.endsWith('s') ? said : pluralOf(said, 2)
 }
 
+/** The vessels of a receipt, as a day's line would write several of them where it counts no pieces. */
+export const vesselsOf = (receipt: Receipt): string => {
+  const made = madeOf(receipt)
+  return countedItem(made, receipt) === null ? made : 'dishes'
+}
+
 let counted: ReadonlySet<string> | null = null
 const countedNouns = (): ReadonlySet<string> => {
   counted ??= new Set([
@@ -130,7 +138,9 @@ function comesOut(noun: string, receipt: Receipt, item: DayAmount): boolean {
 function saySize(of: string, receipt: Receipt, item: DayAmount, say: Say): void {
   const all = of.split(' ')
   const place = all.findIndex((word) => words.size.has(plainFold(word)))
-  if (place < 0 || place === all.length - 1 || foldAll(receipt.title).includes(fold(all[place]!))) return
+  if (place < 0 || place === all.length - 1) return
+  // The receipt has them so: “Large white loaves”, “twelve large apples”.
+  if ([receipt.title, countedItem(of, receipt)?.text ?? ''].some((own) => foldAll(own).includes(fold(all[place]!)))) return
   say(
     'warning',
     'scale-size',
@@ -149,7 +159,10 @@ function unknownNoun(of: string, receipt: Receipt, item: DayAmount): {readonly w
   const all = of.split(' ')
   const end = all.indexOf('of')
   const noun = end > 0 ? all.slice(0, end) : all
-  const last = noun.findLastIndex(known)
+  // What goes in is no noun of what comes out, but where the receipt counts it, or it is baked whole.
+  if (countedItem(of, receipt) !== null) return null
+  const goesIn = wholeOf(receipt, receipt.kind ?? '') === null && isBoughtByThePiece(of, receipt, own)
+  const last = goesIn ? -1 : noun.findLastIndex(known)
   if (last === noun.length - 1) return null
   const place = last < 0 ? noun.length - 1 : last + 1
   return {word: noun[place] ?? '', place}

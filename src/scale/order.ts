@@ -2,7 +2,8 @@ import Fraction from 'fraction.js'
 import type {Inferred} from '../receipt/types.js'
 import type {Asked} from './amount-phrase.js'
 import {mostFloors} from './batches.js'
-import {countedAs, madeOf} from './counted.js'
+import {countedAs, vesselsOf} from './counted.js'
+import {type CountedItem, countedItem} from './counted-item.js'
 import type {InVessels} from './in-vessels.js'
 import {meantFill} from './makes.js'
 import {kilograms, percentOf, span} from './reason-figures.js'
@@ -108,6 +109,8 @@ function ofWeightEach(
   amount: string | null,
 ): Order | Unread {
   const {mass, made, shape, receipt} = vessels
+  const item = countedItem(asked.of, receipt)
+  if (item !== null) return ofItemsEach(asked, item, said, vessels)
   if (mass === null) return unweighed
   const each = baked ? unbaked(said, vessels) : said
   const times = new Fraction(each * asked.count).div(new Fraction(mass.likely)).simplify(0.0005)
@@ -130,17 +133,34 @@ function ofWeightEach(
   }
 }
 
+/** “24 apples of 200 g”: what is bought by the piece is weighed as it goes in. */
+function ofItemsEach(asked: AskedAs<'count'>, {count, each}: CountedItem, said: number, vessels: InVessels): Order | Unread {
+  if (each === null)
+    return {
+      reason: `what one of the ${asked.of} of this receipt weighs is not known`,
+      suggest: `write “${asked.count} ${asked.of}”`,
+    }
+  const times = new Fraction(said * asked.count).div(new Fraction(each * count)).simplify(0.0005)
+  return inPieces(asked, times, vessels)
+}
+
 /** “2 tins”, “36 rolls”, “24 slices”. */
 function inNumber(asked: AskedAs<'count'>, vessels: InVessels): Order | Unread {
   const {made, shape, receipt} = vessels
   const as = countedAs(asked.of, receipt, shape, made.apiece)
+  const item = made.pieces !== null && as === 'pieces' ? null : countedItem(asked.of, receipt)
+  if (item !== null) return inPieces(asked, new Fraction(asked.count).div(new Fraction(item.count)), vessels)
   if (made.pieces === null && as === 'cut') return untold(asked)
   if (as === 'pieces' && made.apiece !== undefined) return inSeveral(asked, made.apiece, vessels)
   // Two focaccie are two sheets; thirty pasties are not thirty.
   if (made.pieces === null && as === 'pieces' && isSheet(shape.size) && asked.count > 4 * Math.max(1, made.vessels))
     return untold(asked, isSheet(shape.size))
   if (as === 'vessels' || made.pieces === null) return whole(asked.count, vessels)
-  const times = new Fraction(asked.count).div(new Fraction(made.pieces).simplify(0.001))
+  return inPieces(asked, new Fraction(asked.count).div(new Fraction(made.pieces).simplify(0.001)), vessels)
+}
+
+/** So many pieces, with which the receipt is made so many times, in the vessels that takes. */
+function inPieces(asked: AskedAs<'count'>, times: Fraction, {made, shape}: InVessels): Order {
   const count = Math.max(1, Math.ceil(times.valueOf() * made.vessels - 0.15))
   return {
     count,
@@ -239,7 +259,7 @@ function fillingTheFloor(
 
 /** That more than one floor full is asked for: each is a load of its own, so it is asked for by number. */
 function moreThanFull(stand: number, share: Fraction, {receipt, shape, made}: InVessels, amount: string): Unread {
-  const noun = isSheet(shape.size) ? 'sheets' : made.pieces === null ? madeOf(receipt) : 'tins'
+  const noun = isSheet(shape.size) ? 'sheets' : made.pieces === null ? vesselsOf(receipt) : 'tins'
   const all = Math.ceil(share.valueOf() * stand - 1e-9)
   return {
     reason: `“${amount}” is more than stands on the floor at once, which is ${stand} × ${shape.name}`,

@@ -685,6 +685,7 @@ export const deMessages: Book['sentences'] = [
   ['“{words}” is colder than anything can be', '„{words}“ ist kälter, als etwas sein kann'],
   ['“{words}” is a number, and no time of day', '„{words}“ ist eine Zahl und keine Uhrzeit'],
   ['“{words}” may be morning or afternoon', '„{words}“ kann morgens oder nachmittags sein'],
+  ['“{words}” may be of the log’s own day or of a later one', '„{words}“ kann am Tag des Ofenbuchs sein oder an einem späteren'],
   ['“{words}” is not a time of day', '„{words}“ ist keine Uhrzeit'],
   ['“{words}” is not a temperature', '„{words}“ ist keine Temperatur'],
   ['“{words}” is not two sizes', '„{words}“ sind nicht zwei Größen'],
@@ -700,6 +701,10 @@ export const deMessages: Book['sentences'] = [
     'nichts in diesem Rezept lässt sich wiegen, also lässt es sich nicht nach Gewicht machen',
   ],
   ['{vessel} does not go into this oven', '{vessel:text} geht nicht in diesen Ofen'],
+  [
+    'what one of the {words} of this receipt weighs is not known',
+    'was ein Stück davon ({words}) in diesem Rezept wiegt, ist nicht bekannt',
+  ],
   ['“{words}”: the receipt does not say how many it makes', '„{words}“: das Rezept sagt nicht, wie viele es ergibt'],
   [
     'write “{words}” or “{words2}”, or in the receipt “{words3}”',

@@ -182,6 +182,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'why lit earlier': 'das Feuer wurde {minutes} früher angezündet als geplant',
   'why set in later': '{minutes} später eingeschossen als geplant: {dishes}',
   'why set in earlier': '{minutes} früher eingeschossen als geplant: {dishes}',
+  'why set in later than replanned': '{minutes} später eingeschossen als im Plan von {at}: {dishes}',
+  'why set in earlier than replanned': '{minutes} früher eingeschossen als im Plan von {at}: {dishes}',
   'why log': 'wie es im Ofenbuch steht',
   'why readings': 'wie es die Messungen verlangen',
   'why hotter': 'um {at} ist der Ofen {difference} heißer als geplant',
