@@ -1,19 +1,18 @@
-import {lookUpItem} from '../lexicon/index.js'
-import {writeClock, writeDuration} from '../measure/quantity.js'
+import {writeClock} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import {coldProveOf, coldRiseOf} from '../scale/cold-rise.js'
 import {type ByBedtime, bedtimeAfter, byBedtime, byDayFrom, morningHeat} from './bedtime.js'
 import {drawnHot} from './cooling.js'
 import {curveOf, sample} from './curve.js'
 import {PUT_BY} from './dough.js'
-import {doughsOf, leftOver, waitsLong} from './dough-work.js'
+import {doughSteps, type StepExtra} from './dough-steps.js'
+import {doughsOf, leftOver} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
 import {fedAt, type Hands} from './hands.js'
 import {keepingOf} from './keeping.js'
 import {staysIn} from './keeps.js'
 import {makingsOf} from './making.js'
 import {lineOf} from './model.js'
-import {OneDough, ofWhole, type Stage} from './one-dough.js'
 import {otherTimes} from './other-time.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
@@ -24,16 +23,8 @@ import {toppingUp} from './topping-up.js'
 import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 import {unevenly} from './uneven.js'
 
-/** A shaped dough that waited in the cold stands in the warm for so long at least before it goes in, minutes. Common practice, no source. */
-const LAST_WARM = 15
-
 /** Minutes longer than what else is drawn at once, for which a dish may stay, that are told. */
 const STAYS_LONGER = 15
-
-/** What is said of a dough that rises, or proves, in a cold place. */
-const RISES_IN = {refrigerator: 'rise cold', cellar: 'rise cool'} as const
-const SPONGE_IN = {refrigerator: 'sponge cold', cellar: 'sponge cool'} as const
-const PROVES_IN = {refrigerator: 'prove in refrigerator', cellar: 'prove in cellar', cold: 'prove cold'} as const
 
 /** What is said of what is tended as it bakes. */
 const TENDED = {door: 'tend', own: 'tend alone', oftener: 'tend oftener', fill: 'fill'} as const
@@ -42,10 +33,6 @@ const TENDED = {door: 'tend', own: 'tend alone', oftener: 'tend oftener', fill: 
 const NAMED = 4
 /** No kitchen has more pairs of hands at one oven than so many. Common practice, no source. */
 const MOST_HANDS = 6
-
-/** Whether water, and nothing else that a dough is wetted with cold, goes into a dish. */
-const wetWithWater = ({amounts, dough}: PlanProblem['dishes'][number]): boolean =>
-  dough?.spoils !== true && amounts.some(({item}) => lookUpItem(item)?.id === 'water')
 
 /** The whole day in clock order. */
 export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messages: Message[]} {
@@ -70,14 +57,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     dishes: readonly string[],
     load: number | null,
     say: Phrase,
-    extra: {
-      untimed?: boolean
-      further?: readonly number[]
-      sign?: Phrase | null
-      ahead?: Phrase | null
-      behind?: Phrase | null
-      celsius?: Step['celsius']
-    } = {},
+    extra: StepExtra = {},
   ): void => {
     const words = {say, sign: extra.sign ?? null, ifAhead: extra.ahead ?? null, ifBehind: extra.behind ?? null}
     const text = (p: Phrase | null): string | null => (p ? speak(p, speaker) : null)
@@ -167,177 +147,9 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
 
   if (plan.loads.length > 0) {
     const {doughs, clashes, hands} = doughsOf(problem, plan)
-    const shared = new OneDough(doughs)
-    for (const d of doughs) {
-      const dough = d.dish.dough!
-      const hold = min(dough.hold)
-      const raw = d.dish.raw === true
-      // Two doughs of one dish are worked within an hour or so of each other: each is told by its number and its load.
-      const numbered = ({batch, load}: typeof d, id: 'batch' | 'part'): Phrase[] =>
-        batch === null
-          ? []
-          : [
-              p(id, {
-                dishes: names([d.dish.id]),
-                number: batch.number,
-                of: batch.of,
-                count: {unit: 'count', value: batch.count},
-                load,
-              }),
-            ]
-      const told = (phrases: readonly Phrase[]): PhraseValue =>
-        phrases.length === 0 ? names([d.dish.id]) : {unit: 'phrases', phrases}
-      const who = told(numbered(d, ofWhole('shape', d) ? 'part' : 'batch'))
-      const whose = (stage: Stage, all: readonly (typeof d)[]): PhraseValue =>
-        told(ofWhole(stage, d) ? [] : all.flatMap((one) => numbered(one, 'batch')))
-      const further = (all: readonly (typeof d)[]): {further?: readonly number[]} =>
-        all.length > 1 ? {further: all.slice(1).map(({load}) => load)} : {}
-      const [sponged, mixedWith, risesWith, shapedWith] = (['sponge', 'mix', 'rise', 'shape'] as const).map((stage) =>
-        shared.toldWith(stage, d),
-      )
-      if (d.sponge !== null && sponged)
-        put(
-          0,
-          d.sponge,
-          'sponge',
-          [d.dish.id],
-          d.load,
-          p(d.spongeIn ? SPONGE_IN[d.spongeIn.id] : dough.again ? 'sponge again' : 'sponge', {
-            dishes: whose('sponge', sponged),
-            until: {unit: 'clock', value: d.mix},
-          }),
-          {
-            ...further(sponged),
-            sign: p('sign sponge'),
-            ...(d.spongeIn ? {ahead: p('ahead sponge'), behind: p('behind sponge')} : {}),
-          },
-        )
-      if (d.sponge !== null && d.spongeIn && sponged) {
-        const works = d.mix - d.sponge - rules.setSponge
-        messages.push({
-          ...lineOf(problem.day, d.dish),
-          severity: 'warning',
-          rule: 'cold-rise',
-          reason: `${d.dish.title}: its sponge works ${writeDuration(works)} through the night, ${writeDuration(works - dough.sponge!.high)} longer than it is meant to; it stands in the cold for that`,
-          suggest: 'look at it first thing in the morning: make the dough of it as soon as it begins to fall',
-        })
-      }
-      const mixed: PhraseId =
-        d.sponge !== null || d.dish.evening?.some(({does}) => does === 'set')
-          ? d.cool
-            ? 'evening before sponge'
-            : 'mix sponge'
-          : d.cool
-            ? wetWithWater(d.dish)
-              ? 'evening before'
-              : 'evening before cold'
-            : 'mix'
-      if (mixedWith)
-        put(0, d.mix, d.cool ? 'evening before' : 'mix', [d.dish.id], d.load, p(mixed, {dishes: whose('mix', mixedWith)}), {
-          ...further(mixedWith),
-          ...(raw && dough.shape > 0 ? {ahead: p('ahead raw dough', {dishes: names([d.dish.id])})} : {}),
-        })
-      const until = (value: number): PhraseValue => ({unit: 'clock', value})
-      const bulkHold = min(dough.bulkHold ?? dough.hold)
-      const late = waitsLong(d)
-      const chilled = coldRiseOf(dough)
-      const coldIn = d.cold?.id ?? chilled?.place
-      const intoCold = d.cold === null && chilled ? Math.min(d.shape, d.rise + chilled.warm) : d.rise
-      if (intoCold > d.rise && risesWith)
-        put(
-          1,
-          d.rise,
-          'rise',
-          [d.dish.id],
-          d.load,
-          p('rise', {dishes: whose('rise', risesWith), until: until(intoCold)}),
-          further(risesWith),
-        )
-      if (dough.rise > 0 && risesWith)
-        put(
-          1,
-          intoCold,
-          'rise',
-          [d.dish.id],
-          d.load,
-          p(coldIn ? RISES_IN[coldIn] : late.rise ? 'rise late' : 'rise', {
-            dishes: whose('rise', risesWith),
-            until: until(d.shape),
-          }),
-          {
-            ...further(risesWith),
-            sign: p('sign dough'),
-            ...(late.rise
-              ? {}
-              : coldIn === undefined
-                ? {
-                    ahead: p('ahead dough', {hold: bulkHold}),
-                    behind: p(dough.prove ? 'behind bulk' : 'behind dough', {hold: bulkHold}),
-                  }
-                : {ahead: p('ahead night'), behind: p('behind night')}),
-          },
-        )
-      if (d.beyond > 0)
-        messages.push({
-          ...lineOf(problem.day, d.dish),
-          severity: 'warning',
-          rule: 'cold-rise',
-          reason: `${d.dish.title}: its dough rises ${writeDuration(d.shape - d.rise)} through the night, ${writeDuration(d.beyond)} longer than it is meant to; it stands in the cold for that`,
-          suggest:
-            'look at it first thing in the morning: what is full risen is knocked down and left in the cold until it is shaped',
-        })
-      const provesIn = coldProveOf(dough)
-      const waits = provesIn
-        ? {ahead: p('ahead cold', {hold}), behind: p('behind cold', {hold})}
-        : {ahead: p('ahead dough', {hold}), behind: p('behind dough', {hold})}
-      if (dough.shape > 0 && shapedWith)
-        put(
-          2,
-          d.shape,
-          'shape',
-          [d.dish.id],
-          d.load,
-          p('shape', {dishes: shapedWith.length > 1 ? whose('shape', shapedWith) : who}),
-          {
-            ...further(shapedWith),
-            sign: p('sign dough'),
-            ...(dough.prove ? {} : waits),
-            ...(raw ? {ahead: p('ahead raw filling', {dishes: names([d.dish.id])})} : {}),
-          },
-        )
-      // Filled when it is shaped, it stands from then on.
-      const stands = raw && provesIn !== 'refrigerator' ? d.at - d.shape : 0
-      if (stands > rules.coldMinutes)
-        messages.push({
-          ...lineOf(problem.day, d.dish),
-          severity: 'warning',
-          rule: 'raw-warm',
-          reason: `${d.dish.title}: with raw meat or fish in it from shaping on, it would stand ${writeDuration(stands)} out of the refrigerator; two hours are enough, four the utmost`,
-          suggest:
-            'let it rise before it is filled and prove it for less than two hours, or fill it with meat that is cooked and cold, or write “prove in the refrigerator” into the receipt',
-        })
-      // Between shaping and oven it proves, unless the day leaves it no time.
-      if (dough.prove && d.at > d.shaped) {
-        // What is left of its time in the warm comes last.
-        const left = dough.prove.likely - Math.max(0, (problem.done?.now ?? 0) - d.shaped)
-        const warm = d.at - Math.max(LAST_WARM, rules.tick * Math.round(left / rules.tick))
-        const held = late.prove && !provesIn
-        const say: PhraseId = held ? 'prove late' : provesIn ? PROVES_IN[provesIn] : 'prove'
-        put(
-          2,
-          d.shaped,
-          'prove',
-          [d.dish.id],
-          d.load,
-          p(say, {dishes: who, until: until(d.at), ...(held ? {warm: until(warm)} : {})}),
-          {
-            sign: p('sign proved'),
-            ...(held ? {} : waits),
-            ...(raw ? {ahead: p('ahead raw proving', {dishes: names([d.dish.id])})} : {}),
-          },
-        )
-      }
-    }
+    const ofDoughs = doughSteps(problem, doughs)
+    messages.push(...ofDoughs.messages)
+    for (const one of ofDoughs.steps) put(one.rank, one.at, one.action, one.dishes, one.load, one.say, one.extra)
     const mixed = (id: string): number | null =>
       doughs.reduce<number | null>((first, d) => (d.dish.id === id ? Math.min(first ?? d.mix, d.mix) : first), null)
     for (const one of eveningsOf(problem, plan, mixed))
