@@ -320,8 +320,8 @@ describe('what a log with numbers tells of the parts of a plan', () => {
       )
     // What goes in with the rest is done with it; alone, after its receipt's time, and it stays until that is told.
     expect(inside([605, 'set in 10'])).toEqual([[2, 600, 650, 605, undefined, undefined]])
-    expect(inside([605, 'set in'], [720, 'set in'], [730, '1 set in'])).toEqual([[1, 730, 730 + likely, 730, undefined, true]])
-    expect(inside([605, 'set in'], [720, 'set in'], [730, 'set in'])).toEqual([[2, 730, 730 + likely, 730, undefined, true]])
+    expect(inside([605, 'set in'], [720, 'set in'], [730, '1 set in'])).toEqual([[1, 730, 730 + likely, 730, undefined, 730]])
+    expect(inside([605, 'set in'], [720, 'set in'], [730, 'set in'])).toEqual([[2, 730, 730 + likely, 730, undefined, 730]])
     expect(inside([605, 'set in 8'])).toEqual([])
     const none = {loads: []}
     expect(toldOf(none, logOf(360, 480, [[605, 'set in']]), ten)).toMatchObject([{count: 10, saidIn: 605, again: true}])
@@ -475,6 +475,11 @@ describe('a day planned again after numbers in the log', async () => {
     ])
     expect(broken(part)).toEqual([])
     expect(loadsOf(again(out + 10, [set, 'set in 4'], [out, 'drawn']), true)).toBe(0)
+  })
+  it('and takes it to be out when it was to be, where others were drawn before that', () => {
+    const out = morning.loads[0]!.dishes[0]!.draw.likely
+    const at = (now: number): number => loadsOf(again(now, [set, 'set in 4'], [out - 20, '1 drawn']), true)
+    expect([at(out - 5), at(out + 60)]).toEqual([3, 0])
   })
   it('does not plan again what was lost, and tells of it', () => {
     const part = again(set + 10, [set, 'set in 3, 1 dropped'])

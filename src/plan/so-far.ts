@@ -144,7 +144,13 @@ function drawsOf({now, log, morning, dishes, parts, told, second}: Begun, presum
     const thought = Math.max(presumed.drawn(plannedOut, early?.draw), by + plannedOut)
     const enough = (saidIn ?? thoughtIn) - plannedIn + entry.draw.low
     const byThen = Math.max(beforeTold(plannedOut), enough)
-    const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.min(thought, byThen)
+    // What was left in when others of it were drawn is out when it was to be, where that was later; what was left in longer than that, or has
+    // its hour from no plan, is in until the log says that it is not.
+    const left = part.stays ?? Number.NEGATIVE_INFINITY
+    const unsaidOut =
+      thought <= left || (part.again && part.stays !== undefined)
+        ? Number.POSITIVE_INFINITY
+        : Math.max(left, Math.min(thought, byThen))
     // Nothing bakes on while a later fire burns.
     const emptied =
       litFires.find((at) => (saidIn === undefined ? plannedIn < second.planned : at > saidIn)) ?? Number.POSITIVE_INFINITY

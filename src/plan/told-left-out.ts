@@ -40,7 +40,7 @@ export function setInAt(part: Told, at: number, dish: Dish, beside: Told | undef
     return {...part, at: planned, draw, where, load, entry: {...entry, dish: dish.id}, saidIn: at}
   }
   // Nobody was told when to draw it: it is in until the log says that it is not.
-  return {...withTimes(part, at, dish), saidIn: at, stays: true}
+  return {...withTimes(part, at, dish), saidIn: at, stays: at}
 }
 
 /** A part that no plan sets in, at the times that it had: what was not set in at all is left out. */

@@ -20,9 +20,10 @@ export interface Told extends Followed {
   /** When it was set in and drawn, where the log says so. */
   readonly saidIn?: number
   readonly saidOut?: number
-  /** Only some vessels of the part it belongs to were set in, and it is of the others; or only some were drawn. */
+  /** Only some vessels of the part it belongs to were set in, and it is of the others. */
   readonly waits?: true
-  readonly stays?: true
+  /** When others of the part it belongs to were drawn, and it was not; or when it was set in, where no plan says when it is drawn. */
+  readonly stays?: number
   /** When it was lost before it had been set in. */
   readonly lostAt?: number
   /** It was lost, in the oven or before; `instead` where as much of it was made and set in since, which counts in its place. */
@@ -213,7 +214,7 @@ export function lossesOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string,
 /**
  * The parts of what the log calls alike, by its numbers. A row takes so many vessels of those whose turn it is; one without a number takes all
  * that were planned for one time. What is left of a part of which some were set in waits, and what is left of one of which some were drawn
- * stays in the oven: the log would have told of them too.
+ * stays in the oven, till it was to be drawn where that is still to come: the log would have told of them too.
  */
 function byCount(alike: Alike): {told: Told[]; lost: number} {
   const {told, lost} = countedBy(alike, madeAgain(alike))
@@ -244,7 +245,7 @@ function madeAgain(alike: Alike): ReadonlyMap<LogRow, readonly Told[]> {
       const {minutes} = dishIn(alike, part).need
       const draw = {low: row.at + minutes.low, likely: row.at + minutes.likely, high: row.at + minutes.high}
       // Nobody was told when to draw it: it is in until the log says that it is not.
-      return {...like, at: row.at, draw: draw.likely, entry: {...part.entry, draw}, saidIn: row.at, again: true, stays: true}
+      return {...like, at: row.at, draw: draw.likely, entry: {...part.entry, draw}, saidIn: row.at, again: true, stays: row.at}
     })
     if (made.length > 0) again.set(row, made)
   }
@@ -308,7 +309,7 @@ function countedBy(alike: Alike, again: ReadonlyMap<LogRow, readonly Told[]>): {
       done.push(...taken(drawn, lost).map((part): Told => ({...part, saidOut: row.at, gone: 'lost'})))
       done.push(...drawn.map((part): Told => ({...part, saidOut: row.at})))
       const left = (p: Told): boolean => !p.waits && p.draw === due?.draw
-      if (said !== null) inside.splice(0, inside.length, ...inside.map((p): Told => (left(p) ? {...p, stays: true} : p)))
+      if (said !== null) inside.splice(0, inside.length, ...inside.map((p): Told => (left(p) ? {...p, stays: row.at} : p)))
     }
     if (row.what === 'lost') {
       const stood = inside.filter((p) => !p.waits && (p.saidIn ?? p.at) <= row.at)
