@@ -771,6 +771,11 @@ describe('the dishes of the day', () => {
       '1 pm french rolls came out',
       '1 pm custards came out',
     ])
+    expect(notesIn('1 pm 2 of 3 french rolls in and 1 of 4 custards out', dishes)).toEqual([
+      '1 pm french rolls 2 of 3 in',
+      '1 pm custards 1 of 4 out',
+    ])
+    expect(notesIn('1 pm french rolls in and out', dishes)).toEqual(['1 pm french rolls in and out'])
   })
   it('doubts a miswritten reading, which would be kept as words that nobody reads', () => {
     expect(said('1 pm flor 300 C')).toBe('1 pm | note | flor 300 C | “flor” is no reading, and would be kept as words')

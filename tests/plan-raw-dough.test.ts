@@ -3,6 +3,8 @@ import {describe, expect, it} from 'vitest'
 import {readOven} from '../src/oven/read.js'
 import {check} from '../src/plan/check.js'
 import {readDay} from '../src/plan/day.js'
+import {doughSteps} from '../src/plan/dough-steps.js'
+import {doughsOf} from '../src/plan/dough-work.js'
 import {makePlan} from '../src/plan/make.js'
 import {translate} from '../src/receipt/translate.js'
 
@@ -49,6 +51,19 @@ describe('a dough with raw meat in it', () => {
   it('is warned of where it proves for more than two hours in the warm, and not in the refrigerator', () => {
     expect(warned(planOf('sausage meat', 'in a warm place for 3 hours'))[0]).toMatch(/stand 3 h.* out of the refrigerator/)
     expect(warned(planOf('sausage meat', 'in the refrigerator for 3 hours'))).toEqual([])
+  })
+  it('counts no time in the cold, where the oven is late for it, but what it stood before that was told', () => {
+    const {problem, plan} = planOf('sausage meat', 'for 30 minutes')
+    const [dough] = doughsOf(problem, plan).doughs
+    const late = {...dough!, at: dough!.at + 240}
+    const raw = (now?: number): string[] => {
+      const begun = now === undefined ? problem : {...problem, done: {now, lit: plan.lit, set: [], plan}}
+      return doughSteps(begun, [late])
+        .messages.filter(({rule}) => rule === 'raw-warm')
+        .map(({reason}) => reason)
+    }
+    expect(raw()).toEqual([])
+    expect(raw(late.shaped + 180)[0]).toMatch(/would stand 3 h/)
   })
   it('but not what has none, or only what is cooked or cured', () => {
     for (const filling of ['cheese', 'ham']) {

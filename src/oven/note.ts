@@ -350,9 +350,24 @@ export function notesIn(text: string, dishes: readonly string[], alike?: DayName
   if (places !== null) return places.map(({value, part}) => `${time}${kind ?? 'floor'} ${value}, ${part}`)
   const several = toldIn(rest, names)
   if (several.length > 1) return several.map((one) => `${time}${one}`)
-  const each = rest.split(/[,;] /).map((part) => deedsIn(part, names))
-  const deeds = each.length > 1 && each.every((some) => some.length > 0) ? each.flat() : deedsIn(rest, names)
+  const each = rest.split(/[,;] /).map((part) => joinedDeeds(part, names))
+  const deeds = each.length > 1 && each.every((some) => some.length > 0) ? each.flat() : joinedDeeds(rest, names)
   return deeds.length > 1 ? deeds.map((deed) => `${time}${deed}`) : [text]
+}
+
+/** “Both cakes in and 2 of 3 pies out”: what each half tells, where each has a deed of its own; else what they tell together. */
+function joinedDeeds(words: string, names: DayNames): string[] {
+  const deedsOf = (some: string): string[] => {
+    const told = deedsIn(some, names)
+    // The number before a name is put behind it when the note is read.
+    return told.length === 0 && countBehind(some, names) !== some ? [some] : told
+  }
+  for (const between of words.matchAll(/ (?:and|und) /gi)) {
+    const before = deedsOf(words.slice(0, between.index))
+    const behind = before.length > 0 ? joinedDeeds(words.slice(between.index + between[0].length), names) : []
+    if (behind.length > 0) return [...before, ...behind]
+  }
+  return deedsOf(words)
 }
 
 /** "Fire went out, lit again": that it was lit again, and what was said before that; null for anything else. */

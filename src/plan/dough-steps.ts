@@ -204,8 +204,14 @@ export function doughSteps(
           ...(raw ? {ahead: p('ahead raw filling', {dishes: names([d.dish.id])})} : {}),
         },
       )
-    // Filled when it is shaped, it stands from then on.
-    const stands = raw && provesIn !== 'refrigerator' ? d.at - d.shape : 0
+    // What is left of its time in the warm comes last.
+    const left = (dough.prove?.likely ?? 0) - Math.max(0, (problem.done?.now ?? 0) - d.shaped)
+    const warm = d.at - Math.max(LAST_WARM, rules.tick * Math.round(left / rules.tick))
+    const held = dough.prove !== undefined && d.at > d.shaped && late.prove && !provesIn
+    // Filled when it is shaped, it stands from then on; and till now, whatever is told of the cold only now.
+    const chilledAt = Math.min(warm, Math.max(d.shaped, problem.done?.now ?? d.shaped))
+    const cold = provesIn === 'refrigerator' ? d.at - d.shape : held ? warm - chilledAt : 0
+    const stands = raw ? d.at - d.shape - cold : 0
     if (stands > rules.coldMinutes)
       messages.push({
         ...lineOf(problem.day, d.dish),
@@ -217,10 +223,6 @@ export function doughSteps(
       })
     // Between shaping and oven it proves, unless the day leaves it no time.
     if (dough.prove && d.at > d.shaped) {
-      // What is left of its time in the warm comes last.
-      const left = dough.prove.likely - Math.max(0, (problem.done?.now ?? 0) - d.shaped)
-      const warm = d.at - Math.max(LAST_WARM, rules.tick * Math.round(left / rules.tick))
-      const held = late.prove && !provesIn
       const say: PhraseId = held ? 'prove late' : provesIn ? PROVES_IN[provesIn] : 'prove'
       put(
         2,
