@@ -241,6 +241,15 @@ describe('another day in the same file', () => {
 
 /** How a day is written is for this format alone to say: there is no source. */
 describe('the head of a day', () => {
+  // ISO 8601-1:2019, 4.3.8.1: 00:00 begins a day.
+  it('that begins at midnight is told to begin it at 0:00', () => {
+    const of = (from: string) => readDay(`---\ndate: 2027-06-19\npeople: 8\nfire from: ${from}\nserve: 1 pm\n---\n`, 'day.md')
+    expect(of('midnight').messages).toMatchObject([
+      {line: 5, rule: 'day-serve', suggest: expect.stringContaining('“fire from: 0:00”')},
+    ])
+    expect(of('0:00').day!.fireFrom).toBe(0)
+    expect(of('12 midnight the day before').day!.fireFrom).toBe(0)
+  })
   const head = {date: '2027-10-02', people: '20', 'fire from': '5 am', serve: '6 pm'}
   const read = (more: Readonly<Record<string, string>>, amount = '8 loaves') => {
     const keys = Object.entries({...head, ...more}).map(([key, value]) => `${key}: ${value}`)

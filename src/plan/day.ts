@@ -198,7 +198,9 @@ export function readDay(source: string, file: string): {day: Day | null; message
       front.at('serve'),
       'day-serve',
       'serving time is before the first fire',
-      'write a later time; the next day is “tomorrow 1 pm”',
+      fireFrom === 1440
+        ? 'midnight ends the day: write “fire from: 0:00” if it is to begin with the day'
+        : 'write a later time; the next day is “tomorrow 1 pm”',
     )
     return {day: null, messages}
   }

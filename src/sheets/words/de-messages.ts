@@ -852,6 +852,10 @@ export const deMessages: Book['sentences'] = [
   ['“hot” says no time', '„hot“ nennt keine Zeit'],
   ['write when, such as “hot at 6 pm”', 'schreiben, wann, etwa „hot at 6 pm“'],
   ['serving time is before the first fire', 'das Essen ist vor dem ersten Feuer'],
+  [
+    'midnight ends the day: write “fire from: 0:00” if it is to begin with the day',
+    'Mitternacht beendet den Tag: „fire from: 0:00“ schreiben, wenn er damit beginnen soll',
+  ],
   ['write a later time; the next day is “tomorrow 1 pm”', 'eine spätere Zeit schreiben; der nächste Tag ist „tomorrow 1 pm“'],
 
   // The oven (oven/read.ts)
