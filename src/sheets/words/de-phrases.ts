@@ -120,7 +120,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'ahead raw filling':
     '{dishes}: jetzt das rohe Fleisch oder den rohen Fisch füllen oder einarbeiten, frisch aus dem Kühlschrank. Von hier bis zum Ofen steht es höchstens zwei Stunden warm.',
   'ahead raw proving':
-    'In {dishes} ist rohes Fleisch oder roher Fisch: früh gegangen, in den Kühlschrank stellen. Zwei Stunden warm seit dem Füllen sind genug, vier das Äußerste; was länger stand, wird weggeworfen.',
+    'Roh gefüllt, in {dishes}: früh gegangen, in den Kühlschrank stellen. Zwei Stunden warm seit dem Füllen sind genug, vier das Äußerste; was länger stand, wird weggeworfen.',
   'ahead load': 'Ofen zu heiß dafür: bei angelehnter Tür warten, bis er auf {celsius} gefallen ist.',
   'behind load': 'Ofen kühler als {celsius}: sofort einschießen und länger lassen.',
   'ahead draw': 'Früh fertig (nachsehen ab {early}): ausziehen, Papier über das legen, was bleibt.',
