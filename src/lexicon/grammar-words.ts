@@ -397,6 +397,9 @@ export const asides: readonly string[] = words(
 /** Verbs of drying: beside degrees they are done in an oven, and elsewhere on a cloth or in the sun. */
 export const dryingVerbs: readonly string[] = words('dry, dries, dried, drying, dehydrate, trocknen, trocknet, dorren, dorrt')
 
+/** Before "dry", what is done with a cloth and takes no heat. */
+export const pattedDry: readonly string[] = words('pat, patted, wipe, wiped, rub, rubbed, shake, shaken, spin, tupfen')
+
 /** What is done to an oven's heat, before "to 210 °C". */
 export const heatChanges: readonly string[] = words(
   'lower, lowered, lowering, reduce, reduced, reducing, drop, dropping, turn, turned, turning, raise, increase',
@@ -472,6 +475,7 @@ export const grammarTables: readonly GrammarTable[] = (
     ['breadWork', breadWork],
     ['asides', asides],
     ['dryingVerbs', dryingVerbs],
+    ['pattedDry', pattedDry],
     ['heatChanges', heatChanges],
     ['woodOvens', woodOvens],
     ['fallenTo', [...fallenTo.verbs, ...fallenTo.when, ...fallenTo.drawn]],
