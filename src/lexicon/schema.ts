@@ -774,6 +774,7 @@ export const vesselWordSchema = z.object({
     'depth',
     'small',
     'noun',
+    'plain tin',
     'elsewhere',
     'number of',
     'thing',
