@@ -121,6 +121,21 @@ export const fractions: Readonly<Record<string, readonly [number, number]>> = {
   tenth: [1, 10],
   tenths: [1, 10],
   sixteenth: [1, 16],
+  // In every ending: "ein halber Liter", "einen halben Liter", "einem halben".
+  halbe: [1, 2],
+  halber: [1, 2],
+  halbes: [1, 2],
+  halben: [1, 2],
+  halbem: [1, 2],
+  drittel: [1, 3],
+  viertel: [1, 4],
+  dreiviertel: [3, 4],
+  achtel: [1, 8],
+  // A number and a half in one word.
+  anderthalb: [3, 2],
+  eineinhalb: [3, 2],
+  zweieinhalb: [5, 2],
+  dreieinhalb: [7, 2],
 }
 
 /** Words for a number of things. */
@@ -136,6 +151,7 @@ export const bundles: Readonly<Record<string, number>> = {
   gross: 144,
   thousand: 1000,
   cople: 2,
+  dutzend: 12,
 }
 
 /** Before a number: it is not exact. Longest first where one begins another. */
