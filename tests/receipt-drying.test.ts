@@ -55,6 +55,27 @@ describe('what only dries', () => {
     expect(times.map(({of}) => of)).toEqual(['bake'])
   })
 
+  it.each([
+    ['Spread on a tray 40 x 30 cm. At 40 °C with the door ajar leave to dry 3 hours.', 40],
+    ['Auf ein Blech legen. Bei 40 °C mit leicht geöffneter Tür 4 Stunden trocknen.', 40],
+    ['Spread on a tray and dry between 35 and 40 °C for 3 hours.', 35],
+    ['With the oven at 100 °F and the door ajar, dry them for 3 hours.', 37.8],
+    ['Dry for 3 hours; 40 °C is enough.', 40],
+    ['Wash and pat dry. Set the oven to 40 °C. Dry on a tray for 3 hours.', 40],
+    ['1. Set the oven to 40 °C.\n2. Lay on a tray and leave to dry for 9 hours.', 40],
+  ])('reads the heat before the drying, or in the clause beside it: “%s”', (text, celsius) => {
+    const {kind, oven: heat, times} = receiptOf('Thyme', `- 2 bunches thyme\n\n${text}`)
+    expect(kind).toBe('drying herbs')
+    expect(heat.map(({celsius: {low}}) => Math.round(low * 10) / 10)).toEqual([expect.closeTo(celsius, 0)])
+    expect(times.map(({of}) => of)).toEqual(['bake'])
+  })
+
+  it('reads a fruit’s heat before its drying', () => {
+    const {kind, oven: heat} = receiptOf('Tomatoes', '- 1 kg tomatoes\n\nPut in at 60 °C for 9 hours to dry out.')
+    expect(kind).toBe('drying fruit')
+    expect(heat.map(({celsius}) => celsius.low)).toEqual([60])
+  })
+
   it('leaves a dough’s, a milk’s and a room’s warmth alone', () => {
     const bread = '- 500 g flour\n- 7 g dry yeast\n- 300 ml milk\n\n'
     for (const said of [
@@ -62,6 +83,10 @@ describe('what only dries', () => {
       'Mix the dry ingredients, and the milk at about 40 °C.',
       'Leave to rise at 30 °C for 2 hours.',
       'Let the herbs dry at 25 °C for 3 days.',
+      'Mix the dry ingredients; warm the milk to 40 °C.',
+      'Warm the milk to 38 °C and dry the raisins.',
+      'Leave in the oven at 30 °C to prove 1 hour. Dry the tins.',
+      'Dry the figs in a warm room at 31 °C.',
     ]) {
       const {oven: heat} = receiptOf('White loaf', `${bread}${said} Bake at 220 °C for 40 minutes.`)
       expect(

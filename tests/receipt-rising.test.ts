@@ -37,6 +37,52 @@ describe('a dough that is put on its sheet', () => {
   })
 })
 
+// Pieces that are formed, filled or wrapped prove before the oven as shaped loaves do: common practice, no source.
+describe('a dough that is formed, filled or wrapped', () => {
+  it.each([
+    'Form 12 buns and let rise 45 minutes.',
+    'Fill the buns and leave 45 minutes.',
+    'Stuff the buns and leave them 45 minutes.',
+    'Make it into parcels and let rise 45 minutes.',
+    'Wrap it round the sausages and let rise 45 minutes.',
+    'Stretch it over the tin and leave it 45 minutes.',
+    'Half fill two 1 lb tins; leave till full, about 45 minutes.',
+    'Taschen füllen und 45 Minuten gehen lassen.',
+  ])('proves: %s', (text) => {
+    expect(stages(read(`Knead. Let the dough rise 2 hours. ${text} Bake at 220 °C for 20 minutes.`))).toEqual([
+      ['rise', 120, 120],
+      ['prove', 45, 45],
+    ])
+  })
+
+  it.each(['Shape and chill overnight.', 'Shape. Chill for 8 to 12 hours.'])('proves in the cold: %s', (text) => {
+    expect(stages(read(`Knead. Let the dough rise 2 hours. ${text} Bake at 220 °C for 20 minutes.`))).toEqual([
+      ['rise', 120, 120],
+      ['prove', 480, 720],
+    ])
+  })
+
+  it.each([
+    'Mix to form a dough and leave it to rise 2 hours. Wrap the dough round with a cloth and leave it 1 hour.',
+    'Fill a tin with water. Let the dough rise 2 hours. It will form a skin. Leave it 1 hour.',
+    'Knead. Stretch it over itself and leave it 2 hours. Let it rise 1 hour.',
+  ])('is not shaped by what only sounds so: %s', (text) => {
+    expect(stages(read(`${text} Bake at 220 °C for 20 minutes.`))).toEqual([
+      ['rise', 120, 120],
+      ['rise', 60, 60],
+    ])
+  })
+
+  it('leaves alone what is chilled by name', () => {
+    expect(stages(read('Knead. Let rise 2 hours. Shape, prove 30 minutes. Chill the cream overnight. Bake 20 minutes.'))).toEqual(
+      [
+        ['rise', 120, 120],
+        ['prove', 30, 30],
+      ],
+    )
+  })
+})
+
 // The size of the tin says no more of the dough than “a tin”: common practice, no source.
 describe('a dough that is put into a tin whose size is written', () => {
   it.each([

@@ -121,6 +121,21 @@ export const fractions: Readonly<Record<string, readonly [number, number]>> = {
   tenth: [1, 10],
   tenths: [1, 10],
   sixteenth: [1, 16],
+  // In every ending: "ein halber Liter", "einen halben Liter", "einem halben".
+  halbe: [1, 2],
+  halber: [1, 2],
+  halbes: [1, 2],
+  halben: [1, 2],
+  halbem: [1, 2],
+  drittel: [1, 3],
+  viertel: [1, 4],
+  dreiviertel: [3, 4],
+  achtel: [1, 8],
+  // A number and a half in one word.
+  anderthalb: [3, 2],
+  eineinhalb: [3, 2],
+  zweieinhalb: [5, 2],
+  dreieinhalb: [7, 2],
 }
 
 /** Words for a number of things. */
@@ -136,6 +151,7 @@ export const bundles: Readonly<Record<string, number>> = {
   gross: 144,
   thousand: 1000,
   cople: 2,
+  dutzend: 12,
 }
 
 /** Before a number: it is not exact. Longest first where one begins another. */
@@ -397,6 +413,9 @@ export const asides: readonly string[] = words(
 /** Verbs of drying: beside degrees they are done in an oven, and elsewhere on a cloth or in the sun. */
 export const dryingVerbs: readonly string[] = words('dry, dries, dried, drying, dehydrate, trocknen, trocknet, dorren, dorrt')
 
+/** Before "dry", what is done with a cloth and takes no heat. */
+export const pattedDry: readonly string[] = words('pat, patted, wipe, wiped, rub, rubbed, shake, shaken, spin, tupfen')
+
 /** What is done to an oven's heat, before "to 210 °C". */
 export const heatChanges: readonly string[] = words(
   'lower, lowered, lowering, reduce, reduced, reducing, drop, dropping, turn, turned, turning, raise, increase',
@@ -472,6 +491,7 @@ export const grammarTables: readonly GrammarTable[] = (
     ['breadWork', breadWork],
     ['asides', asides],
     ['dryingVerbs', dryingVerbs],
+    ['pattedDry', pattedDry],
     ['heatChanges', heatChanges],
     ['woodOvens', woodOvens],
     ['fallenTo', [...fallenTo.verbs, ...fallenTo.when, ...fallenTo.drawn]],

@@ -613,6 +613,19 @@ export const measures: readonly Measure[] = [
     spellings: words('pfund, pfd'),
     sizes: [{size: exactly(500), source: 'common-practice', note: 'half a kilogram, as German households weigh'}],
   },
+  // Shares of a measure that German writes in one word with it.
+  {
+    id: 'halbpfund',
+    dimension: 'mass',
+    spellings: words('halbpfund'),
+    sizes: [{size: exactly(250), source: 'common-practice'}],
+  },
+  {
+    id: 'viertelpfund',
+    dimension: 'mass',
+    spellings: words('viertelpfund'),
+    sizes: [{size: exactly(125), source: 'common-practice'}],
+  },
   {
     id: 'kilogram',
     unit: 'kg',
@@ -647,6 +660,30 @@ export const measures: readonly Measure[] = [
     dimension: 'volume',
     spellings: words('litre, liter, l, ltr, ltrs'),
     sizes: [{size: exactly(1000), source: 'nist-sp811'}],
+  },
+  {
+    id: 'dreiviertelliter',
+    dimension: 'volume',
+    spellings: words('dreiviertelliter'),
+    sizes: [{size: exactly(750), source: 'nist-sp811'}],
+  },
+  {
+    id: 'halbliter',
+    dimension: 'volume',
+    spellings: words('halbliter'),
+    sizes: [{size: exactly(500), source: 'nist-sp811'}],
+  },
+  {
+    id: 'viertelliter',
+    dimension: 'volume',
+    spellings: words('viertelliter'),
+    sizes: [{size: exactly(250), source: 'nist-sp811'}],
+  },
+  {
+    id: 'achtelliter',
+    dimension: 'volume',
+    spellings: words('achtelliter'),
+    sizes: [{size: exactly(125), source: 'nist-sp811'}],
   },
   {
     id: 'knob',

@@ -77,13 +77,19 @@ export const risingWords: readonly RisingWord[] = [
   row(
     'piece',
     'pieces',
-    'loaf, loaves, roll, rolls, bun, buns, round, rounds, ball, balls, cake, cakes, piece, pieces, bap, baps, cob, cobs, batch, batches, brick, bricks, twist, twists, plait, plaits, stick, sticks, baton, batons, knot, knots, cottage loaf, manchet, manchets, muffin, muffins, bagel, bagels, crescent, crescents, laib, laibe, brotchen, kugel, kugeln, strang, zopf',
+    'loaf, loaves, roll, rolls, bun, buns, round, rounds, ball, balls, cake, cakes, piece, pieces, bap, baps, cob, cobs, batch, batches, brick, bricks, twist, twists, plait, plaits, stick, sticks, baton, batons, knot, knots, cottage loaf, manchet, manchets, muffin, muffins, bagel, bagels, crescent, crescents, parcel, parcels, pocket, pockets, turnover, turnovers, pasty, pasties, wreath, wreaths, laib, laibe, brotchen, kugel, kugeln, strang, strange, zopf, zopfe, tasche, taschen, hornchen, packchen, kranz, kranze',
   ),
   row(
     'vessel',
     'vessels',
     'tin, tins, pan, pans, pattipan, pattipans, mould, moulds, mold, molds, hoop, hoops, basket, baskets, banneton, bannetons, tray, trays, sheet, sheets, baking sheet, baking sheets, form, kastenform, garkorb, garkorbchen, garkorbe, blech, bleche, backblech, backbleche',
   ),
+  // What makes pieces of the dough, or fills them or their tins: "form 12 buns", "half fill two tins", "Taschen füllen".
+  row('form', 'forms', 'form, fill, half fill, half-fill, stuff, mould, mold, fullen, befullen, gefullt'),
+  // "Wrap it round the sausages", "stretch it over the tin"; but wrapped in a cloth it only rises.
+  row('wrap', 'wraps', 'wrap, wind, twist, roll, stretch, drape, pull, ease, press, pat'),
+  row('around', 'around', 'round, around, over, across'),
+  row('cloth', 'cloth', 'cloth, towel, tea towel, film, foil, paper, cling film, wrap, itself, blanket, napkin, bowl, basin'),
   // A pan that flour or milk goes into is no tin for the dough.
   row('mixed', 'mixed', 'flour, meal, milk, water, yeast, barm, sugar, butter, mehl, milch, wasser, hefe, zucker'),
   row(

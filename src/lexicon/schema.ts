@@ -299,8 +299,9 @@ export const risingWordSchema = z.object({
    * and what `lets` it wait;
    * `main`: the dough by itself, over what goes into it; `rest`: what is left for it, beside the sponge; `kneads`, `shapes`, `bakes`: the work between;
    * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it, nor where it only stands
-   * there and rises, unless something `puts` it there; `makes`: what a dough is made into may stand behind it; `rises`: that it does;
-   * `soaks`: a wait that is no rising, unless it is something `chilled` that waits; `dough`: what waits, where it is one;
+   * there and rises, unless something `puts` it there; `forms`: so is what forms or fills pieces or vessels, and what `wraps` the dough `around`
+   * something else, in no `cloth`; `makes`: what a dough is made into may stand behind it; `rises`: that it does;
+   * `soaks`: a wait that is no rising, unless it is something `chilled` that waits, or what is shaped; `dough`: what waits, where it is one;
    * `refrigerator`, `cellar`: a cold place that it rises in (ids of `coldPlaces`), `chills`: that it is put into the first.
    */
   use: z.enum([
@@ -322,6 +323,10 @@ export const risingWordSchema = z.object({
     'into',
     'pieces',
     'vessels',
+    'forms',
+    'wraps',
+    'around',
+    'cloth',
     'mixed',
     'rises',
     'soaks',
@@ -769,6 +774,7 @@ export const vesselWordSchema = z.object({
     'depth',
     'small',
     'noun',
+    'plain tin',
     'elsewhere',
     'number of',
     'thing',

@@ -25,6 +25,8 @@ export const vesselWords: readonly VesselWord[] = [
     'noun',
     'tin, tins, pan, pans, dish, dishes, tray, trays, sheet, sheets, plate, plates, mould, moulds, mold, molds, skillet, skillets, hoop, hoops, ring, rings, casserole, casseroles, crock, crocks, springform, springformen, kastenform, kastenformen, form, formen, backform, backformen, auflaufform, tarteform, gugelhupfform, blech, backblech',
   ),
+  // Sold in every shape: of two figures a large second is its breadth, and no depth.
+  row('plain tin', 'tin, tins, pan, pans, cake tin, cake tins, cake pan, cake pans'),
   // "2-inch rounds on a baking sheet": what leads from a size to another thing.
   row(
     'elsewhere',

@@ -129,7 +129,7 @@ function pastOfMeasure(view: View, at: number, end: number): number {
 /** "and a half", "and three quarters", "& 1/2" at `at`: the fraction and the token after it. */
 function andFraction(view: View, at: number, end: number): {value: Exact; next: number} | null {
   const {words, bits, tokens} = view
-  if (at + 1 >= end || (words[at] !== 'and' && words[at] !== '&')) return null
+  if (at + 1 >= end || !/^(?:and|&|und)$/.test(words[at]!)) return null
   let i = at + 1
   const token = tokens[i]!
   if (token.kind === 'number') {
@@ -151,6 +151,11 @@ function andFraction(view: View, at: number, end: number): {value: Exact; next: 
   if (i + 1 < end && (after === 'a' || after === 'an' || after === 'the')) return null
   return {value, next: i + 1}
 }
+
+const HALBE = /^halbe[nmrs]?$/
+
+/** "Ein Drittel der Milch": a share of what is told elsewhere. */
+const isShareOf = ({words}: View, at: number): boolean => /^(?:der|des|vom|von|davon)$/.test(words[at] ?? '')
 
 /** One number at `at`, without a range. */
 function one(view: View, at: number, end: number): One | null {
@@ -218,6 +223,9 @@ function one(view: View, at: number, end: number): One | null {
     // "Pare and quarter a peck of apples": a verb, like the one before it.
     if (words[at] === 'quarter' && /^(?:and|&)$/.test(words[at - 1] ?? '') && at > 1 && bits[at - 2]! & VERB) return null
     if (words[at + 1] === 'the' || words[at + 1] === 'as' || words[at + 1] === 'and') return null
+    // "Die halbe Menge", "halbe Aprikosen": half of what is named, or its halves, and no amount.
+    if (HALBE.test(tokens[at]!.word) && measureHere(view, at + 1) === null) return null
+    if (isShareOf(view, at + 1)) return null
     // "half-cooked"
     if (
       tokens[at + 1]?.joined &&
@@ -237,6 +245,7 @@ function one(view: View, at: number, end: number): One | null {
     const {n, next} = below
     if (next < end && bits[next]! & BUNDLE) return bundle(view, Exact.of(n), next, end)
     const share = fractionAt(view, next, end)
+    if (share !== null && isShareOf(view, next + 1)) return null
     if (share !== null && words[next + 1] !== 'the') {
       // "three half pints" is a pint and a half; "three half" before anything else is no amount.
       if (words[next] === 'half' && n > 1) {

@@ -1,5 +1,6 @@
 import {behindHeat, cardinals, dryingVerbs, enders, heatChanges, stepVerbs} from '../lexicon/grammar-words.js'
 import type {Band} from '../lexicon/schema.js'
+import {dryingOf} from './drying-heat.js'
 import {BAKES, DEGREE_AFTER, FAN_AFTER, IN_OVEN, INSIDE_WORDS, JOINTS, MEAT_TOO, OVENS, POT_WORDS} from './heat-words.js'
 import {Walk} from './walk.js'
 
@@ -68,12 +69,12 @@ const CHANGES: ReadonlySet<string> = new Set(heatChanges)
 /** Dried so hot, it is in an oven: “dry at 100 °C”. */
 const DRIES: ReadonlySet<string> = new Set(dryingVerbs)
 const BEFORE_DRYING = /^(?:at|about|around|bei|\()$/
-const BEHIND_DRYING =
-  /^(?:at|about|around|in|on|it|them|the|these|for|with|overnight|until|till|very|gently|slowly|out|them|bei|im|mit|die|den|sie|nun|dann|,|\()$/
 /** Less is what a dough, a milk or a room has, °C. */
 const LEAST_OVEN = 45
 /** Herbs dry at 35 to 45 °C; below 30 a warm room does it, and no oven. Common practice, no source. */
 const LEAST_DRYING = 30
+/** What only dries is in no more, °C. Common practice, no source. */
+const MOST_DRYING = 100
 /** A pot's heat is changed as well, °C. */
 const LEAST_CHANGED = 130
 const AFTER_SCALE = /^(?:for|until|till|about|and|or|then|in|oven|etwa|ca|bis|und|lang|backen)$/
@@ -413,7 +414,7 @@ export class DegreeReader extends Walk {
     if (members.some((m) => m.sources.includes('gas-mark-table') || m.sources.includes('fan-oven'))) return true
     const {low: coolest} = members[0]!
     if (coolest < LEAST_DRYING || members[members.length - 1]!.high > HOTTEST) return false
-    if (coolest < LEAST_OVEN) return this.#isDried(from)
+    if (coolest < LEAST_OVEN) return dryingOf(this.tokens, from) >= 0
     // "Bake to 190 °F internal"
     if (/^(?:internal|inside|core|innen)$/.test(this.word(end))) return false
     if (baking && members[0]!.low >= LEAST_CHANGED && this.#isChanged(from)) return true
@@ -439,19 +440,8 @@ export class DegreeReader extends Walk {
       if (INSIDE_WORDS.has(word)) return false
       if (this.tokens[k]!.block !== this.tokens[from]!.block) break
     }
+    if (coolest <= MOST_DRYING) return dryingOf(this.tokens, from) >= 0
     return (baking || this.#besideTime(from, end)) && members[0]!.low >= 120
-  }
-
-  /** "Dry at 40 °C", "dry in the oven at 100 °F": so low a heat is a dough's or a milk's by any other word. */
-  #isDried(from: number): boolean {
-    if (!BEFORE_DRYING.test(this.word(from - 1))) return false
-    const low = this.floor(from, 14)
-    for (let k = from - 1; k >= low; k--) {
-      // "The dry ingredients and milk at 40 °C" dry nothing.
-      if (DRIES.has(this.word(k)) && BEHIND_DRYING.test(this.word(k + 1))) return true
-      if (INSIDE_WORDS.has(this.word(k))) return false
-    }
-    return false
   }
 
   /** "then lower to 210 °C", "turn the heat down to 180", "raise it to 220 °C": the oven's, whatever stands behind. */

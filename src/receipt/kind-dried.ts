@@ -1,6 +1,7 @@
 import {dryingVerbs, potWork} from '../lexicon/grammar-words.js'
 import {itemAt, lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
+import {isDriedWarm} from './drying-heat.js'
 import type {KindFound} from './kinds.js'
 import {plainSection, type Section, type Token} from './section.js'
 import {sentenceAt} from './sentences.js'
@@ -52,8 +53,9 @@ export function driedByTitle(title: string): KindFound | null {
 /** The hottest that dries and bakes nothing, °C and °F. Common practice, no source. */
 const HOTTEST = {c: 100, f: 210}
 
-/** "Dry in the oven", "dry at 40 °C", "dry with the door ajar": what the drying at token `at` is done in, in its sentence. */
+/** "Dry in the oven", "at 40 °C leave to dry", "dry with the door ajar": what the drying at token `at` is done in, in its sentence. */
 function inWarmth(tokens: readonly Token[], at: number): boolean {
+  if (isDriedWarm(tokens, at)) return true
   const [, last] = sentenceAt(tokens, at)
   for (let k = at + 1; k < last; k++) {
     const {kind, word, num, den} = tokens[k]!

@@ -163,7 +163,9 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
     const dried = driedByTitle(section.title)
     if (dried !== null) return dried
     const told = bakes ? byText(section) : null
-    return told ?? driedByText(section, ingredients) ?? (bakes || isFired(section) ? byItems(ingredients) : null)
+    // "Leave to dry" says that of herbs as well as of fruit.
+    if (told !== null && told.id !== DRYING_FRUIT) return told
+    return driedByText(section, ingredients) ?? told ?? (bakes || isFired(section) ? byItems(ingredients) : null)
   }
   if (CUP_CAKE.test(title.words)) return {...title, id: inPapers(section, title.words) ? SMALL_CAKES : MEASURED_CAKE}
   const flesh =

@@ -1,7 +1,7 @@
 import {risingWords} from '../lexicon/rising-words.js'
 import {type RisingUse, risingWordAt} from './rising-words.js'
 import type {Section, Token} from './section.js'
-import {endsSentence, sentenceAt} from './sentences.js'
+import {endsSentence, isStop, sentenceAt} from './sentences.js'
 import {spansOf} from './stays.js'
 import {isSummary} from './time-parts.js'
 import {isSaidNight} from './time-task.js'
@@ -139,6 +139,7 @@ function lastWhere(tokens: readonly Token[], before: number, holds: (k: number) 
 function isShaping(tokens: readonly Token[], k: number): boolean {
   const {block} = tokens[k]!
   if (at('shapes', tokens, k) !== null) return !/^(?:the|a|any|this|that|in)$/.test(tokens[k - 1]?.word ?? '')
+  if (isForming(tokens, k) || isWrapping(tokens, k)) return true
   if (at('into', tokens, k) === null || isDative(tokens, k)) return false
   let reached = 0
   for (let j = k + 1; j < tokens.length && reached < REACH && tokens[j]!.block === block; j++) {
@@ -147,10 +148,54 @@ function isShaping(tokens: readonly Token[], k: number): boolean {
     if (tokens[j]!.kind === 'mark') return false
     reached++
     if (at('pieces', tokens, j) !== null) return tokens[k]!.word !== 'to' && !/^(?:in|on)$/.test(tokens[k]!.word)
+    // "Mix to form a dough"
+    if (tokens[k]!.word === 'to' && tokens[j]!.word === 'form') return false
     if (at('vessels', tokens, j) !== null) return !takesMixed(tokens, k) && !risesThere(tokens, k)
     if (at('into', tokens, j) !== null) return false
   }
   return false
+}
+
+/**
+ * "Form 12 buns", "fill the buns", "half fill two 1 lb tins", "Taschen füllen": but neither "fill a tin with water" nor "in a form".
+ */
+function isForming(tokens: readonly Token[], k: number): boolean {
+  const found = at('forms', tokens, k)
+  if (found === null || ARTICLE.test(tokens[k - 1]?.word ?? '')) return false
+  const isOfDough = (j: number): boolean =>
+    at('pieces', tokens, j) !== null || (at('vessels', tokens, j) !== null && at('forms', tokens, j) === null)
+  const [first, last] = sentenceAt(tokens, k)
+  // The German verb stands last in its clause.
+  if (/en$|t$/.test(tokens[k]!.word))
+    for (let j = k - 1; j >= Math.max(first, k - REACH) && tokens[j]!.kind !== 'mark'; j--)
+      if (at('pieces', tokens, j) !== null) return true
+  let reached = 0
+  for (let j = found.to; j < last && reached < REACH; j++) {
+    if (isOfSize(tokens, j)) continue
+    if (tokens[j]!.kind === 'mark' || at('into', tokens, j) !== null || at('rises', tokens, j) !== null) return false
+    reached++
+    if (!isOfDough(j)) continue
+    for (let i = j + 1; i < last && tokens[i]!.kind !== 'mark'; i++) if (at('mixed', tokens, i) !== null) return false
+    return true
+  }
+  return false
+}
+const ARTICLE = /^(?:the|a|an|in|into|die|der|den|einer|eine|will|gefettete|gefetteten)$/
+
+/** "Wrap it round the sausages", "stretch the dough over the tin": but not "wrap it round with a cloth", "fold it over itself". */
+function isWrapping(tokens: readonly Token[], k: number): boolean {
+  if (at('wraps', tokens, k) === null) return false
+  let object = k + 1
+  if (/^(?:the|each|your)$/.test(tokens[object]?.word ?? '')) object++
+  if (!/^(?:it|them|dough|pieces?|strips?|one)$/.test(tokens[object]?.word ?? '')) return false
+  const around = at('around', tokens, object + 1)
+  if (around === null || tokens[around.to]?.kind !== 'word' || tokens[around.to]!.word === 'with') return false
+  const [, last] = sentenceAt(tokens, k)
+  for (let j = around.to; j < last && j < around.to + REACH && tokens[j]!.kind !== 'mark'; j++) {
+    if (at('cloth', tokens, j) !== null) return false
+    if (/^(?:and|then)$/.test(tokens[j]!.word)) break
+  }
+  return true
 }
 
 const SIZE_MARK = /^[×x*/"”″'′()–-]$/
@@ -326,8 +371,24 @@ function isOther(tokens: readonly Token[], k: number): boolean {
 function soaks(tokens: readonly Token[], k: number): boolean {
   const said = (holds: (j: number) => boolean): boolean => saidBefore(tokens, sentenceAt(tokens, k)[0], k, holds)
   // "In a cool larder" is where something stands.
-  const cools = (j: number): boolean => at('soaks', tokens, j) !== null && at('cellar', tokens, j) === null
+  const cools = (j: number): boolean =>
+    at('soaks', tokens, j) !== null && at('cellar', tokens, j) === null && !isShapedChilled(tokens, j)
   return said(cools) && !said((j) => DOUGHS.has(tokens[j]!.word))
+}
+
+/** "Shape and chill overnight", "Shape. Chill for 8 hours": what is chilled and not named was just shaped. */
+function isShapedChilled(tokens: readonly Token[], k: number): boolean {
+  const next = tokens[k + 1]
+  if (at('chills', tokens, k) === null || next === undefined) return false
+  if (next.kind === 'word' && !/^(?:it|them|for|overnight|in|at|until|till|up|all|covered|a|an)$/.test(next.word)) return false
+  const [first] = sentenceAt(tokens, k)
+  const from = first === k ? k - NEAR : first
+  for (let j = k - 1; j >= Math.max(0, from); j--) {
+    if (tokens[j]!.kind === 'word' && isShaping(tokens, j)) return true
+    // What stands between in another sentence may be chilled as well.
+    if (first === k && j < k - 1 && isStop(tokens[j]!)) return false
+  }
+  return false
 }
 
 /** Whether words of a use stand just before a wait, in its block. */

@@ -1,6 +1,7 @@
 import {cardinals, dryingVerbs} from '../lexicon/grammar-words.js'
 import {itemAt} from '../lexicon/index.js'
 import {tasks} from '../lexicon/oven-words.js'
+import {isDriedWarm} from './drying-heat.js'
 import {set} from './heat-words.js'
 import {coldPlaceAt, risingWordAt} from './rising-words.js'
 import type {Section, Token} from './section.js'
@@ -518,7 +519,7 @@ const LEAST_DRYING = 30
 /** Where what is done at a heat ends: “dry for an hour, then bake at 150 °C”. */
 const NEXT_STEP = set("then before bake baked baking bak'd backen gebacken oven ofen , und and")
 
-/** "Dry at 100 °C for 2 hours", "2 hours at 100 °C": in the same step as the time. */
+/** "Dry at 100 °C for 2 hours", "2 hours at 100 °C", "at 40 °C leave to dry 2 hours": in the same step as the time. */
 function isDriedHot(tokens: readonly Token[], from: number, to: number): boolean {
   const {block} = tokens[from]!
   for (let k = from - 1; k >= 0 && k > from - 13 && tokens[k]!.block === block && !endsSentence(tokens, k); k--) {
@@ -526,9 +527,11 @@ function isDriedHot(tokens: readonly Token[], from: number, to: number): boolean
     if (DRIES.has(tokens[k]!.word)) break
   }
   for (let k = to; k < to + 5 && tokens[k]?.block === block && !endsSentence(tokens, k); k++) {
-    if (NEXT_STEP.has(tokens[k]!.word)) return false
+    if (NEXT_STEP.has(tokens[k]!.word)) break
     if (isHeat(tokens, k, LEAST_DRYING)) return true
   }
+  const [first, last] = sentenceAt(tokens, from, REACH)
+  for (let k = first; k < last; k++) if (DRIES.has(tokens[k]!.word) && isDriedWarm(tokens, k)) return true
   return false
 }
 

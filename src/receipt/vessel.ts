@@ -54,9 +54,10 @@ const spelled = vessels
   .sort((p, q) => q.words.length - p.words.length)
 
 /** The row of `lexicon/vessels` with the longest name in a text. */
-const rowIn = (text: string): VesselRow | null => {
+const rowIn = (text: string): VesselRow | null => longestIn(text)?.row ?? null
+const longestIn = (text: string): (typeof spelled)[number] | undefined => {
   const words = spaced(text)
-  return spelled.find((one) => words.includes(one.words))?.row ?? null
+  return spelled.find((one) => words.includes(one.words))
 }
 /** The shapes' own names; they say more than a vessel's name ("square cake tin"). */
 const shapeNames = vesselWords.flatMap(({shape, words}) => (shape ? words.map((name) => ({shape, words: spaced(name)})) : []))
@@ -113,7 +114,7 @@ export function readVessel(text: string): VesselResult {
     }
     sizes.push(metres.value)
   }
-  const kind = boxed(sizes, named, row) ? 'oblong' : (shape ?? 'round')
+  const kind = boxed(sizes, named, row, isPlainTin(plain)) ? boxOf(sizes) : (shape ?? 'round')
   const deep = row?.shape === kind ? depthOf(row, sizes) : undefined
   const value = sized(kind, sizes, deep)
   if (value === null) return {ok: false, reason: `“${text}” has ${sizes.length} sizes, too many for ${kind}`, suggest: example}
@@ -142,15 +143,26 @@ const isAnyDepth = (shape: VesselShape, [across, second, ...more]: readonly numb
 /** Names of many shapes: "round" is only the likelier. */
 const ANY_SHAPE: ReadonlySet<string> = new Set(['pudding-dish', 'earthen-pan', 'tin-kettle', 'cake-tin', 'skillet'])
 
+/** Tins of no shape of their own; deep dishes and kettles are named otherwise. */
+const PLAIN_TINS: ReadonlySet<string> = new Set(wordsUsed(vesselWords, 'plain tin').map(spaced))
+const isPlainTin = (text: string): boolean => PLAIN_TINS.has(longestIn(text)?.words ?? '')
+/** No round tin of the usual widths is deeper, metres: what is more is a breadth, as in "30 x 12 cm". Common practice, no source. */
+const DEEPEST_TIN = 0.09
+
 /** Where no word tells the shape, three sizes are a box's, and of two the second is a width where no dish is so deep: "9 x 13 in". */
-function boxed(sizes: readonly number[], named: VesselShape | null, row: VesselRow | null): boolean {
+function boxed(sizes: readonly number[], named: VesselShape | null, row: VesselRow | null, plainTin: boolean): boolean {
   if (named !== null || (row !== null && row.shape !== 'round' && row.shape !== 'none')) return false
   if (sizes.length === 3) return true
   const [first = 0, second = 0] = sizes
+  if (sizes.length === 2 && second > DEEPEST_TIN && (row === null || plainTin || SQUARE.has(row.id))) return true
   return (
     sizes.length === 2 && second >= 0.12 && second > 0.5 * first && (row === null || ANY_SHAPE.has(row.id) || SQUARE.has(row.id))
   )
 }
+
+/** A tin no wider than a loaf tin and no more than half as wide as long is one, whatever it is called: "tin 30 x 11 cm". Common practice, no source. */
+const boxOf = ([first = 0, second = 0]: readonly number[]): VesselShape =>
+  Math.min(first, second) <= widestLoaf && 2 * Math.min(first, second) <= Math.max(first, second) ? 'loaf' : 'oblong'
 
 /** The words of one use in a vessel's size. */
 export const vesselWordsOf = (use: VesselWord['use']): ReadonlySet<string> => new Set(wordsUsed(vesselWords, use))
