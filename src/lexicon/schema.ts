@@ -126,6 +126,8 @@ export const itemSchema = z.object({
   pieces: z.array(pieceSchema).default([]),
   /** The item that is meant where one of these spellings is counted: “a pinch of red pepper” is the spice, “2 red peppers” are not. */
   counted: z.object({item: z.string(), spellings: z.array(z.string()).min(1)}).optional(),
+  /** Names that mean it in doubt, where a list has them by themselves: the thighs of no bird that is named. */
+  alone: z.array(z.string()).min(1).optional(),
   /** The name in a shop today, where it differs. */
   modern: z.string().optional(),
   /**
