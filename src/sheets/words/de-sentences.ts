@@ -605,6 +605,7 @@ const sentences: Book['sentences'] = [
     'no measure is written in the whole list: read in grams, since its numbers are so large',
     'in der ganzen Liste steht kein Maß: in Gramm gelesen, da die Zahlen so groß sind',
   ],
+  ['no beast is named: taken as that of the title', 'kein Tier ist genannt: als das der Überschrift gelesen'],
   ['no bird is named: taken as chicken’s', 'kein Vogel ist genannt: als vom Huhn gelesen'],
   ['{item}, of this stage', '{item:item}, von dieser Stufe'],
 
