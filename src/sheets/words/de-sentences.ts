@@ -389,6 +389,7 @@ const sentences: Book['sentences'] = [
   ['one dried race', 'eine getrocknete Wurzel'],
   ['a whole ham', 'ein ganzer Schinken'],
   ['with the bone', 'mit Knochen'],
+  ['with the bone, one of those of a joint', 'mit Knochen, eine der Rippen eines Bratens'],
   ['coarser than table salt today', 'gröber als heutiges Tafelsalz'],
   ['from a hazelnut to a walnut: which is not said', 'von der Haselnuss bis zur Walnuss: welche, ist nicht gesagt'],
   ['a quart weighs about a pound (1837)', 'ein Quart wiegt etwa ein Pfund (1837)'],
