@@ -149,3 +149,35 @@ describe('what goes in whole', () => {
     expect(messages.find(({rule}) => rule === 'scale-weight')?.reason).toMatch(/gives no weight of “a haunch of venison”/)
   })
 })
+
+/** A standing rib weighs some 1.8 kg, and a joint of three some 5.5 kg (from memory). */
+describe('the ribs of a joint of beef', () => {
+  const roast = (list: string) => make(`# Roast beef\n\nServes 12.\n\n- ${list}\n- salt\n\nRoast at 180 °C for 2 hours.\n`, null)
+  const kilograms = ({dish}: ReturnType<typeof roast>): number =>
+    Number(/what goes in whole is of ([\d.]+) kg/.exec(whys(dish))?.[1])
+
+  it.each([
+    ['3 ribs of beef', 5.5],
+    ['2 ribs of beef', 3.7],
+    ['three ribs of beef', 5.5],
+    ['3 ribs of beef, about 6 kg', 6],
+    ['3 ribs', 5.5],
+    // A joint by itself, of which no number is told.
+    ['rib of beef', 5.5],
+    ['ribs of beef', 5.5],
+    ['a fore rib', 5.5],
+    ['1 fore rib of beef', 5.5],
+    ['a three-rib joint of beef', 5.5],
+    ['saddle of mutton', 4.8],
+  ])('are one joint, as high as a round one: %s', (list, mass) => {
+    const made = roast(list)
+    expect(made.dish.count).toBe(1)
+    expect(kilograms(made)).toBeCloseTo(mass, 1)
+    expect(made.dish.vessel.height).toBeGreaterThan(0.14)
+  })
+
+  it('are several where joints are counted', () => {
+    expect(roast('2 sirloins of beef').dish.count).toBe(2)
+    expect(roast('2 saddles of mutton').dish.count).toBe(2)
+  })
+})

@@ -75,4 +75,92 @@ export const fleshWords: readonly FleshWord[] = [
     source: 'common-practice',
     note: 'a text that has one may tell of the meat of its title without naming it again',
   },
+  {
+    id: 'puts in',
+    use: 'puts in',
+    words: words(
+      'put, lay, laid, add, added, place, placed, stuff, fill, mix, mixed, stir, work, knead, fold, roll, cut, joint, bone, mince, chop, dice, slice, line, layer, press, spread, arrange, pack, wrap, strew, season, truss, geben, gib, legen, lege, zerlegen, zerlege, zerteilen, schneiden, schneide, füllen, fülle, nehmen, nimm, würfeln, hacken, tun',
+    ),
+    source: 'common-practice',
+    note: 'before the meat that goes in: “lay in the chicken”',
+  },
+  {
+    id: 'puts in last',
+    use: 'puts in last',
+    words: words(
+      'zerlegen, zerteilen, schneiden, geben, legen, füllen, einfüllen, einlegen, hineinlegen, hineingeben, zugeben, dazugeben, zufügen, hinzufügen, untermischen, unterheben, mischen, vermischen, vermengen, untermengen, würfeln, hacken, entbeinen, wickeln, einwickeln, verteilen, kneten, unterkneten, schichten, würzen, tun, gegeben, gelegt, gefüllt, geschnitten, zerlegt',
+    ),
+    source: 'common-practice',
+    note: 'behind the meat that goes in: “das Huhn in den Teig legen”',
+  },
+  {
+    id: 'beside',
+    use: 'beside',
+    words: words(
+      'serve, serves, served, serving, eat, eaten, garnish, like, as, for, instead, without, accompany, accompanies, servieren, serviert, reichen, gereicht, essen, passt, passen, zu, zum, wie, statt, ohne, für',
+    ),
+    source: 'common-practice',
+    note: 'the meat behind it is another dish’s, or none',
+  },
+  {
+    id: 'of it',
+    use: 'of it',
+    words: words(
+      'fat, fats, stock, broth, tea, gravy, jelly, glaze, juice, juices, liquor, sauce, essence, extract, dripping, thermometer, kettle, slice, knife, chopper, grinder, mincer, shape, size, form, skin, shell, shells, bones, bone, fett, brühe, saft, soße, haut, form',
+    ),
+    source: 'common-practice',
+    note: 'beside the name of a meat: what is got of it, what it is worked with, what is shaped like it',
+  },
+  {
+    id: 'cooked',
+    use: 'cooked',
+    words: words(
+      'cooked, precooked, boiled, poached, stewed, braised, steamed, gekocht, gekochte, gekochter, gekochtes, gekochten, gegart, gegarte, gegarter, gegartes, gegarten, geschmort, geschmorte, geschmortes, geschmorter, gedünstet, gedünstete, gedünsteter, pochiert, pochierter',
+    ),
+    source: 'common-practice',
+  },
+  {
+    id: 'roasted',
+    use: 'roasted',
+    words: words('roasted, gebraten, gebratene, gebratener, gebratenes, gebratenen'),
+    source: 'common-practice',
+    note: 'of a roast, what the receipt does itself',
+  },
+  {
+    id: 'cooked before',
+    use: 'cooked before',
+    words: words('roast, cold, leftover, kalt, kalte, kalter, kaltes, kalten, übriges, übriger'),
+    source: 'common-practice',
+    note: 'only before the meat: “cold chicken” is cooked, and “chicken, cold” need not be',
+  },
+  {
+    id: 'smoked',
+    use: 'smoked',
+    words: words('smoked, geräuchert, geräucherte, geräucherter, geräuchertes, geräucherten, räucherlachs'),
+    source: 'common-practice',
+    note: 'of fish that is eaten so; haddock and cod are cooked first',
+  },
+  {id: 'tinned', use: 'tinned', words: words('tinned, canned, dose, dosen'), source: 'common-practice'},
+  {
+    id: 'half',
+    use: 'half',
+    words: words(
+      'half, partly, par, nearly, almost, lightly, slightly, barely, under, un, not, never, halb, fast, leicht, nicht',
+    ),
+    source: 'common-practice',
+    note: 'before a word for cooked: it is not done',
+  },
+  {
+    id: 'raw',
+    use: 'raw',
+    words: words('raw, uncooked, rare, underdone, parboiled, parcooked, roh, rohe, roher, rohes, rohen, ungekocht, blutig'),
+    source: 'common-practice',
+  },
+  {
+    id: 'not yet',
+    use: 'not yet',
+    words: words('to, be, been, is, are, until, till, when, before, if, then, with, bis, wenn, wird, werden, mit, soll'),
+    source: 'common-practice',
+    note: 'between the meat and a word for cooked: it is cooked later, or another thing is',
+  },
 ]

@@ -176,6 +176,13 @@ export function lookUpItem(name: string): Item | null {
   return itemsById.get(name) ?? itemTable.rows.get(foldAll(name).join('')) ?? null
 }
 
+const itemsAlone: ReadonlyMap<string, Item> = new Map(
+  items.flatMap((row) => (row.alone ?? []).map((name): [string, Item] => [foldAll(name).join(''), row])),
+)
+
+/** What a name that stands by itself in a list means in doubt (“8 thighs”); null where it means nothing so. */
+export const itemAlone = (name: string): Item | null => itemsAlone.get(foldAll(name).join('')) ?? null
+
 /** A source by its id. */
 export const lookUpSource = (id: string): Source | null => sourcesById.get(id) ?? null
 

@@ -1,4 +1,4 @@
-import {itemRows, span} from './row.js'
+import {itemRows, span, words} from './row.js'
 
 /**
  * What is counted by the piece and weighs far less than one of the whole thing: parts of birds and rabbits, small birds, sausages, and vegetables
@@ -10,6 +10,9 @@ export const pieces = itemRows([
     id: 'chicken thigh',
     group: 'meat',
     spellings: 'chicken thighs, chicken thigh fillet, chicken thigh fillets, thigh of chicken',
+    alone: words(
+      'thigh, thighs, thigh fillet, thigh fillets, skinless thigh, boneless thigh, skinless boneless thigh, boneless skinless thigh, oberkeule, oberkeulen',
+    ),
     pieces: [{measure: 'count', grams: span(75, 149, 200), source: 'usda-sr28'}],
     cautions: ['meat-temperature'],
     sources: ['usda-sr28'],
@@ -18,6 +21,7 @@ export const pieces = itemRows([
     id: 'chicken drumstick',
     group: 'meat',
     spellings: 'chicken drumsticks, drumstick, drumsticks',
+    alone: words('drumstick, drumsticks, unterkeule, unterkeulen'),
     pieces: [{measure: 'count', grams: span(75, 130, 150), source: 'usda-sr28'}],
     cautions: ['meat-temperature'],
     sources: ['usda-sr28'],
@@ -26,6 +30,7 @@ export const pieces = itemRows([
     id: 'chicken leg',
     group: 'meat',
     spellings: 'chicken legs, chicken leg quarter, chicken quarter, chicken quarters, leg of chicken, leg of a fowl, leg of fowl',
+    alone: words('schenkel'),
     pieces: [{measure: 'count', grams: span(180, 265, 360), source: 'usda-sr28', note: 'thigh and drumstick'}],
     cautions: ['meat-temperature'],
     sources: ['usda-sr28'],
@@ -45,6 +50,7 @@ export const pieces = itemRows([
     id: 'chicken wing',
     group: 'meat',
     spellings: 'chicken wings, wing of chicken, wing of a fowl, wing of fowl',
+    alone: words('wing, wings, flügel'),
     pieces: [{measure: 'count', grams: span(50, 90, 115), source: 'usda-sr28'}],
     cautions: ['meat-temperature'],
     sources: ['usda-sr28'],

@@ -1,4 +1,4 @@
-import {itemRows, span} from './row.js'
+import {itemRows, span, words} from './row.js'
 
 /** Meat, fish, vegetables, pulses and made dishes. */
 export const savouries = itemRows([
@@ -1124,8 +1124,25 @@ export const savouries = itemRows([
   {
     id: 'sirloin of beef',
     group: 'meat',
-    spellings: 'sirloin, ribs of beef, rib of beef, baron of beef',
+    spellings:
+      'sirloin, ribs of beef, rib of beef, baron of beef, fore rib, fore rib of beef, forerib, forerib of beef, fore ribs of beef, rib joint of beef, rib joint, rib roast, rib roast of beef, standing rib roast, beef rib roast',
+    counted: {
+      item: 'standing rib of beef',
+      spellings: words(
+        'ribs of beef, rib joint of beef, rib joint, rib roast, rib roast of beef, standing rib roast, beef rib roast',
+      ),
+      from: 2,
+    },
     pieces: [{measure: 'count', grams: span(3500, 5500, 9000), source: 'memory', note: 'with the bone'}],
+    cautions: ['meat-temperature'],
+    sources: ['memory'],
+  },
+  {
+    id: 'standing rib of beef',
+    group: 'meat',
+    spellings: 'standing ribs of beef',
+    alone: words('rib, ribs'),
+    pieces: [{measure: 'count', grams: span(1250, 1830, 2600), source: 'memory', note: 'with the bone, one of those of a joint'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
   },

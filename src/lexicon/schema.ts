@@ -124,8 +124,13 @@ export const itemSchema = z.object({
     .regex(/^\d{5}$/)
     .optional(),
   pieces: z.array(pieceSchema).default([]),
-  /** The item that is meant where one of these spellings is counted: “a pinch of red pepper” is the spice, “2 red peppers” are not. */
-  counted: z.object({item: z.string(), spellings: z.array(z.string()).min(1)}).optional(),
+  /**
+   * The item that is meant where one of these spellings is counted: “a pinch of red pepper” is the spice, “2 red peppers” are not. `from`: only
+   * where there are so many, as “3 ribs of beef” are those of one joint and “a rib of beef” is a joint.
+   */
+  counted: z.object({item: z.string(), spellings: z.array(z.string()).min(1), from: z.number().int().optional()}).optional(),
+  /** Names that mean it in doubt, where a list has them by themselves: the thighs of no bird that is named. */
+  alone: z.array(z.string()).min(1).optional(),
   /** The name in a shop today, where it differs. */
   modern: z.string().optional(),
   /**
@@ -857,7 +862,29 @@ export type CoreHeat = z.infer<typeof coreHeatSchema>
  */
 export const fleshWordSchema = z.object({
   id: z.string(),
-  use: z.enum(['cured', 'mock', 'meatless', 'other', 'cut up', 'cuts', 'outside', 'scored', 'told of']),
+  use: z.enum([
+    'cured',
+    'mock',
+    'meatless',
+    'other',
+    'cut up',
+    'cuts',
+    'outside',
+    'scored',
+    'told of',
+    'puts in',
+    'puts in last',
+    'beside',
+    'of it',
+    'cooked',
+    'cooked before',
+    'roasted',
+    'smoked',
+    'tinned',
+    'half',
+    'raw',
+    'not yet',
+  ]),
   words: z.array(z.string()).min(1),
   source: z.string(),
   note: z.string().optional(),
@@ -875,6 +902,8 @@ export const wholePieceSchema = z.object({
   items: z.array(z.string()).min(1).optional(),
   words: z.array(z.string()).min(1).optional(),
   apart: z.array(z.string()).min(1).optional(),
+  /** Those that are counted are the parts of one that goes in: the ribs of a joint. */
+  together: z.literal(true).optional(),
   length: z.number().positive(),
   width: z.number().positive(),
   height: z.number().positive(),

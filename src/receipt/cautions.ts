@@ -3,7 +3,7 @@ import type {Caution} from '../lexicon/schema.js'
 import {asksItself} from './first-work.js'
 import {phrasesIn, phraseTree} from './phrases.js'
 import type {Section} from './section.js'
-import type {CautionNote, EveningBefore, ReadIngredient, TimePhrase} from './types.js'
+import type {CautionNote, EveningBefore, FleshTold, ReadIngredient, TimePhrase} from './types.js'
 
 const TREE = phraseTree(cautions, (row: Caution) => row.words)
 /** Said of food that does not get hot: cooking settles these, so a baked or boiled dish does not raise them by its items alone. */
@@ -40,6 +40,8 @@ function keepsWithoutWarmth(kind: string | null): boolean {
 export interface CautionInput {
   readonly section: Section
   readonly ingredients: readonly ReadIngredient[]
+  /** What only the text has put in. */
+  readonly told: readonly FleshTold[]
   readonly times: readonly TimePhrase[]
   readonly kind: string | null
   /** What is done the evening before: a night in water or of a sponge keeps nothing warm. */
@@ -52,14 +54,14 @@ export interface CautionInput {
  * Rows of `lexicon/cautions` that a receipt raises: by its items, by its kind of dish, and by words of its text. A word inside a
  * stretch of time counts only where the time is spent in the oven or standing ("overnight" of a rising dough warns of nothing).
  */
-export function cautionsOf({section, ingredients, times, kind, evening = [], cooked}: CautionInput): CautionNote[] {
+export function cautionsOf({section, ingredients, told, times, kind, evening = [], cooked}: CautionInput): CautionNote[] {
   const raised = new Map<string, Caution>()
   const keeps = keepsWithoutWarmth(kind)
   const raise = (id: string): void => {
     const row = raised.has(id) ? null : lookUpCaution(id)
     if (row !== null) raised.set(id, row)
   }
-  for (const ingredient of ingredients) {
+  for (const ingredient of [...ingredients, ...told.map(({item}) => ({item, part: ''}))]) {
     const item = lookUpItem(ingredient.item)
     if (item === null) continue
     for (const id of item.cautions) if (!cooked || !SETTLED_BY_COOKING.has(id) || ICING.test(ingredient.part)) raise(id)

@@ -127,8 +127,15 @@ export class Entries {
       inList: draft.inList ?? mode === 'list',
       unknownMeasure: draft.unknownMeasure ?? false,
     }
-    if (full.row?.counted !== undefined && full.measure === 'count' && full.measureText === '' && !full.unknownMeasure)
-      nameCounted(this.view, full, full.row.counted)
+    const counted = full.row?.counted
+    if (
+      counted !== undefined &&
+      full.measure === 'count' &&
+      full.measureText === '' &&
+      !full.unknownMeasure &&
+      (counted.from === undefined || (full.low !== null && full.low.value >= counted.from))
+    )
+      nameCounted(this.view, full, counted)
     this.drafts.push(full)
     if (!full.bare) this.present.add(key(full))
     if (full.low !== null) {

@@ -4,7 +4,7 @@ import {wordsUsed} from '../lexicon/row.js'
 import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
 import {plainSection, type Section, type Token} from './section.js'
 import {headEnd} from './title-head.js'
-import type {ReadIngredient} from './types.js'
+import type {Ingredient, ReadIngredient} from './types.js'
 
 /** Meat, poultry and fish of a receipt: what goes in raw, and what its title names. */
 
@@ -32,11 +32,17 @@ const foundIn = (tree: typeof MOCK, tokens: readonly Token[]): boolean =>
 /** Whether the text says that there is no meat in what it tells of: "vegetarian sausages". */
 export const saysMeatless = (text: string): boolean => foundIn(MEATLESS, tokensOf(text))
 
-type Listed = Pick<ReadIngredient, 'item' | 'text' | 'amount'>
+/** Bacon, ham and their like, which are no raw meat. */
+export const isCured = (item: string): boolean => CURED.has(lookUpItem(item)?.id ?? '')
 
-/** The raw meat, poultry and fish that a receipt measures out. Of a title without meat there is none. */
-export const rawFlesh = <One extends Listed>(title: string, ingredients: readonly One[]): readonly One[] => {
-  const flesh = ingredients.filter(({item, amount}) => amount !== null && isFlesh(item) && !CURED.has(lookUpItem(item)!.id))
+/** Whether a thing called by the name of a meat begins at a token: "duck eggs". */
+export const isOtherAt = (tokens: readonly Token[], at: number): boolean => phraseAt(OTHER, tokens, at) !== null
+
+type Listed = Pick<Ingredient, 'item' | 'text' | 'amount' | 'cooked'>
+
+/** The meat, poultry and fish that a receipt measures out, raw or cooked, and not cured. Of a title without meat there is none. */
+export const measuredFlesh = <One extends Listed>(title: string, ingredients: readonly One[]): readonly One[] => {
+  const flesh = ingredients.filter(({item, amount}) => amount !== null && isFlesh(item) && !isCured(item))
   return flesh.length === 0 || saysMeatless(title) ? [] : flesh.filter(({text}) => !saysMeatless(text))
 }
 

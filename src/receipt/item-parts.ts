@@ -289,6 +289,11 @@ export function jointOf(entries: Entries, at: number, i: number, to: number, mod
   if (words[k] !== 'of' || k + 1 >= to) return -1
   const noun = readNoun(entries.view, words[k + 1] === 'a' || words[k + 1] === 'an' ? k + 2 : k + 1, to, false)
   if (noun === null || noun.row === null || (noun.row.group !== 'meat' && noun.row.group !== 'fish')) return -1
+  const item = `${words.slice(start, k).join(' ')} of ${noun.item}`
+  // "3 ribs of beef": so many of one joint, where "ribs of beef" is the joint.
+  const counted = lookUpItem(item)?.counted
+  const parts =
+    counted?.from !== undefined && low.value >= counted.from && counted.spellings.includes(item) ? lookUpItem(counted.item) : null
   entries.push(
     {
       start: at,
@@ -296,8 +301,8 @@ export function jointOf(entries: Entries, at: number, i: number, to: number, mod
       low,
       high,
       measure: 'count',
-      item: `${words.slice(start, k).join(' ')} of ${noun.item}`,
-      row: noun.row,
+      item: parts?.id ?? item,
+      row: parts ?? noun.row,
       confidence: 0.85,
     },
     mode,

@@ -1,10 +1,12 @@
 import {pastes, preferments} from '../lexicon/grammar-words.js'
-import {lookUpItem, lookUpMeasure} from '../lexicon/index.js'
+import {itemAlone, lookUpItem, lookUpMeasure} from '../lexicon/index.js'
+import {poultry} from '../lexicon/poultry.js'
 import {textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
 import {isLoafBaked} from './bread-loaves.js'
 import {type Draft, type Entries, key} from './entries.js'
 import {Exact} from './exact.js'
+import {wordsWritten} from './flesh.js'
 import {isFurther, isShareOfList} from './further.js'
 import {POURED} from './item-classes.js'
 import type {ReadIngredient} from './types.js'
@@ -177,6 +179,22 @@ function listedOf({words}: View, step: Draft, listed: readonly Draft[]): readonl
   return ofPart.length > 0 || /^\d+$/.test(step.part) ? ofPart : alike
 }
 
+const BIRDS: ReadonlySet<string> = new Set(poultry)
+const OF_CHICKEN = 'no bird is named: taken as chicken’s'
+const OF_TITLE = 'no beast is named: taken as that of the title'
+
+/** "8 thighs", and of a title with beef, "3 ribs": what a list has by itself, and means in doubt. */
+function meantAlone({words}: View, title: string, d: Draft): Draft {
+  if (!d.inList || d.low === null) return d
+  const written = words.slice(d.start, d.next)
+  const row = itemAlone(d.known ? (written.at(-1) ?? '') : d.item)
+  // Of what the lexicon knows by the bare name, the bird may be named before it.
+  if (row === null || (d.known && (d.row !== row || written.some((word) => row.id.startsWith(`${word} `))))) return d
+  const isBird = BIRDS.has(row.id)
+  if (!isBird && !wordsWritten(title).includes(row.id.split(' ').at(-1)!)) return d
+  return {...d, item: row.id, row, known: true, confidence: DOUBTFUL, notes: [...d.notes, isBird ? OF_CHICKEN : OF_TITLE]}
+}
+
 const PASTES: ReadonlySet<string> = new Set(pastes)
 /** Whether flour and what wets or shortens it are among the entries with their amounts. */
 const makesPaste = (kept: readonly Draft[]): boolean =>
@@ -202,16 +220,18 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
   const definite = new Set<string>()
   // "This is for two loaves, each about 800 g"
   const stated = drafts.some(({inList}) => !inList) ? statedTokens(view.section) : null
-  const inside = leavenSponges(view, drafts).filter(
-    (d) =>
-      d.inList ||
-      !(
-        staysOutside(view, d) ||
-        stated!.has(d.start) ||
-        isWhatIsMade(view, d, title, entries.listed) ||
-        isLoafBaked(view, d, drafts)
-      ),
-  )
+  const inside = leavenSponges(view, drafts)
+    .map((d) => meantAlone(view, title, d))
+    .filter(
+      (d) =>
+        d.inList ||
+        !(
+          staysOutside(view, d) ||
+          stated!.has(d.start) ||
+          isWhatIsMade(view, d, title, entries.listed) ||
+          isLoafBaked(view, d, drafts)
+        ),
+    )
   for (const d of inside) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))
   const seen = new Set<string>()
   const listedAmounts = new Map<string, Draft[]>()

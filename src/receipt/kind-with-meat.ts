@@ -1,7 +1,7 @@
 import {foldAll, lookUpItem, lookUpKind} from '../lexicon/index.js'
 import {risingWords} from '../lexicon/rising-words.js'
 import {convert} from '../measure/convert.js'
-import {namesFlesh, rawFlesh} from './flesh.js'
+import {measuredFlesh, namesFlesh} from './flesh.js'
 import type {KindFound} from './kinds.js'
 import {phraseAt, phrasesUsed} from './phrases.js'
 import type {Section} from './section.js'
@@ -53,7 +53,7 @@ const gramsOf = (some: readonly ReadIngredient[]): number =>
 /** Whether it is made of meat or fish: its title says so, or more of that goes in than of sugar. */
 function isOfMeat({title}: Section, ingredients: readonly ReadIngredient[]): boolean {
   if (namesFlesh(title)) return true
-  const flesh = rawFlesh(title, ingredients)
+  const flesh = measuredFlesh(title, ingredients)
   return flesh.length > 0 && gramsOf(ingredients.filter((one) => groupOf(one) === 'sugar')) <= gramsOf(flesh)
 }
 
@@ -67,7 +67,7 @@ export function loafOfMeat(section: Section, ingredients: readonly ReadIngredien
 export function kindWithMeat(found: KindFound, section: Section, ingredients: readonly ReadIngredient[]): KindFound | null {
   const row = lookUpKind(found.id)
   if (row === null) return found
-  const flesh = rawFlesh(section.title, ingredients)
+  const flesh = measuredFlesh(section.title, ingredients)
   if (row.dough !== undefined && !isRaised(section, ingredients)) {
     const paste = pasteAmong(ingredients, found.by)
     if (paste !== undefined) return {...found, id: isOfMeat(section, ingredients) ? IN_PASTE : paste}

@@ -180,6 +180,11 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
       i = found.next
       continue
     }
+    // "400 g half-cooked chicken"
+    if (words[i] === 'half' && rowEnd < 0 && i + 1 < end && tokens[i + 1]!.joined && measureHere(view, i + 1) === null) {
+      i++
+      continue
+    }
     // "milk-and-water" is two names; "heart-of-oak" one word.
     if (
       bits[i]! & ENDER &&

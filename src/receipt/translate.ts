@@ -8,9 +8,11 @@ import {type Frame, frameOf, MODERN_YEAR} from '../measure/frame.js'
 import {sourItems} from '../measure/leaven.js'
 import {less} from '../measure/range.js'
 import {cautionsOf} from './cautions.js'
+import {cookedAmong} from './cooked.js'
 import {readCutUp} from './cut-up.js'
 import {fillFromKind} from './fill.js'
 import {markFilling} from './filling.js'
+import {fleshTold} from './flesh-told.js'
 import {frontMatterSpan} from './front-matter.js'
 import {readHeatWords} from './heat.js'
 import type {UnknownHeat} from './heat-readings.js'
@@ -76,6 +78,9 @@ const withoutAt = (message: Message & {at?: number}): Message => {
   return rest
 }
 
+/** A title that roasts its meat: “roast beef” among what goes in is the joint. */
+const ROASTS = /\b(?:roast|roasted|gebratene?[rsn]?)\b|braten\b/i
+
 /** From a receipt as read to a receipt as the JSON gives it. */
 function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => void): Receipt {
   const kind: KindFound | null =
@@ -85,7 +90,13 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
   const {year, place, oven, serves, facts} = receipt
   const frame = frameOf({year, place, ingredients: receipt.ingredients, oven})
   const sour = sourItems(receipt.ingredients.map((one) => one.item))
-  const ingredients = receipt.ingredients.map((one) => converted(one, frame, sour))
+  const whole = wholePieces.some(({kinds}) => kinds.includes(receipt.kind ?? kind?.id ?? ''))
+  const cooked = cookedAmong(section, receipt.ingredients, whole || ROASTS.test(receipt.title))
+  const told = fleshTold(section, receipt.title, receipt.ingredients, cooked)
+  const ingredients = receipt.ingredients.map((one): Ingredient => {
+    const done = cooked.get(one)
+    return done === undefined ? converted(one, frame, sour) : {...converted(one, frame, sour), cooked: done}
+  })
   const times = workedOut(receipt.times, ingredients, (time, of) =>
     say(
       of === null
@@ -127,7 +138,6 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
   for (const one of ingredients) for (const allergen of lookUpItem(one.item)?.allergens ?? []) allergens.add(allergen)
   const signs = signsOf(section)
   const vessels = vesselsSaid(section, receipt.ingredients)
-  const whole = wholePieces.some(({kinds}) => kinds.includes(receipt.kind ?? kind?.id ?? ''))
   const cutUp = whole ? readCutUp(section, receipt.ingredients) : null
   const several = vessels === null ? vesselsUncounted(section, receipt.ingredients) : null
   if (lookUpKind(receipt.kind ?? kind?.id ?? '')?.filled) markFilling(section, ingredients)
@@ -143,6 +153,7 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
     cautions: cautionsOf({
       section,
       ingredients,
+      told,
       times,
       kind: kind?.id ?? null,
       evening: receipt.evening ?? [],
@@ -151,6 +162,7 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
     allergens: [...allergens].sort(),
     ...(vessels === null ? {} : {vessels}),
     ...(several === null ? {} : {several}),
+    ...(told.length === 0 ? {} : {fleshTold: told}),
     ...(cutUp === null ? {} : {cutUp}),
     ...(signs.length > 0 ? {signs} : {}),
   }

@@ -62,6 +62,8 @@ export interface Ingredient extends ReadIngredient {
   readonly millilitres: Range | null
   /** It goes into the filling, where paste and filling are written as one mixture. */
   readonly filling?: true
+  /** Meat, poultry or fish that goes in cooked: by fire, or smoked or tinned, ready to be eaten. Absent where it is raw, or its words do not tell. */
+  readonly cooked?: 'heated' | 'ready'
   /** What does its work today; absent where nothing replaces it. */
   readonly today?: Today
   /** Ids of rows of `lexicon/sources`. */
@@ -191,6 +193,11 @@ export interface Inferred {
   readonly size?: 'assumed'
 }
 
+/** Raw meat, poultry or fish that the text has put in without an amount, with the sentence that does. */
+export interface FleshTold extends Span {
+  readonly item: string
+}
+
 export interface CautionNote {
   readonly id: string
   readonly text: string
@@ -254,6 +261,8 @@ export interface ReadReceipt {
 /** A receipt after conversion: an element of `receipts` in the JSON. */
 export interface Receipt extends Omit<ReadReceipt, 'ingredients'> {
   readonly ingredients: readonly Ingredient[]
+  /** Absent where there is none. */
+  readonly fleshTold?: readonly FleshTold[]
   readonly inferred: readonly Inferred[]
   readonly cautions: readonly CautionNote[]
   readonly allergens: readonly string[]

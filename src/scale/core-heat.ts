@@ -1,13 +1,13 @@
 import {coreHeats} from '../lexicon/core-heats.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {CoreHeat} from '../lexicon/schema.js'
-import {rawFlesh, wordsWritten} from '../receipt/flesh.js'
+import {measuredFlesh, wordsWritten} from '../receipt/flesh.js'
 import type {Receipt} from '../receipt/types.js'
 import type {KindFigures} from './kind-figures.js'
 
 /** That the middle of a dish is hot enough, where raw meat, poultry or fish is in it and the sign of its kind does not say so. */
 
-type Of = Pick<Receipt, 'title' | 'ingredients'>
+type Of = Pick<Receipt, 'title' | 'ingredients' | 'fleshTold'>
 
 /** What its sign says besides, by the least safe temperature of the middle, °C. */
 export const coreSigns: Readonly<Record<number, string>> = {
@@ -16,15 +16,17 @@ export const coreSigns: Readonly<Record<number, string>> = {
 }
 
 /** Whether raw meat, poultry or fish goes into it. */
-export const holdsRawFlesh = ({title, ingredients}: Of): boolean => rawFlesh(title, ingredients).length > 0
+export const holdsRawFlesh = ({title, ingredients, fleshTold = []}: Of): boolean =>
+  fleshTold.length > 0 || measuredFlesh(title, ingredients).some(({cooked}) => cooked === undefined)
 
 /**
- * Least safe temperature of the middle, °C, by what of it is raw (`lexicon/core-heats`).
+ * Least safe temperature of the middle, °C, by what meat, poultry or fish is in it (`lexicon/core-heats`). What was cooked and is heated again wants as much:
+ * 165 °F for leftovers (USDA FSIS, Safe Minimum Internal Temperature Chart).
  *
- * @returns null where nothing of it is raw meat, poultry or fish
+ * @returns null where there is none in it, or only what is eaten cold: smoked or tinned fish
  */
-export function safeCentre({title, ingredients}: Of, kind: Pick<KindFigures, 'safe'>): number | null {
-  const flesh = rawFlesh(title, ingredients)
+export function safeCentre({title, ingredients, fleshTold = []}: Of, kind: Pick<KindFigures, 'safe'>): number | null {
+  const flesh = [...measuredFlesh(title, ingredients).filter(({cooked}) => cooked !== 'ready'), ...fleshTold]
   if (flesh.length === 0) return null
   const whole = kind.safe === coreHeats.find(({of}) => of === 'whole cut')?.celsius
   const isOf = ({items, words}: CoreHeat): boolean =>

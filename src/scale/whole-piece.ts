@@ -73,7 +73,7 @@ export function wholeOf({ingredients, vessels, serves, cutUp}: Receipt, kind: st
   const counted = one.measure === 'count'
   if (counted && (low !== high || !Number.isInteger(low) || low > mostPieces)) return null
   if (!counted && kilograms > (row.byWeight ?? 0)) return null
-  const pieces = counted ? low : 1
+  const pieces = counted && row.together !== true ? low : 1
   const mass = kilograms / pieces
   if (pieces < 1 || mass < row.least) return null
   const said = serves?.vessels ?? vessels?.count ?? pieces

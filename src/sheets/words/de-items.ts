@@ -447,6 +447,7 @@ export const deItems: Readonly<Record<string, string>> = {
   'shoulder of mutton': 'Hammelschulter|Hammelschultern',
   'neck of mutton': 'Hammelhals|Hammelhälse',
   'loin of mutton': 'Hammellende|Hammellenden',
+  'standing rib of beef': 'Hochrippe am Knochen',
   'saddle of mutton': 'Hammelrücken',
   'breast of mutton': 'Hammelbrust|Hammelbrüste',
   'mutton chop': 'Hammelkotelett|Hammelkoteletts',

@@ -389,6 +389,7 @@ const sentences: Book['sentences'] = [
   ['one dried race', 'eine getrocknete Wurzel'],
   ['a whole ham', 'ein ganzer Schinken'],
   ['with the bone', 'mit Knochen'],
+  ['with the bone, one of those of a joint', 'mit Knochen, eine der Rippen eines Bratens'],
   ['coarser than table salt today', 'gröber als heutiges Tafelsalz'],
   ['from a hazelnut to a walnut: which is not said', 'von der Haselnuss bis zur Walnuss: welche, ist nicht gesagt'],
   ['a quart weighs about a pound (1837)', 'ein Quart wiegt etwa ein Pfund (1837)'],
@@ -605,6 +606,8 @@ const sentences: Book['sentences'] = [
     'no measure is written in the whole list: read in grams, since its numbers are so large',
     'in der ganzen Liste steht kein Maß: in Gramm gelesen, da die Zahlen so groß sind',
   ],
+  ['no beast is named: taken as that of the title', 'kein Tier ist genannt: als das der Überschrift gelesen'],
+  ['no bird is named: taken as chicken’s', 'kein Vogel ist genannt: als vom Huhn gelesen'],
   ['{item}, of this stage', '{item:item}, von dieser Stufe'],
 
   // What is ours (receipt/fill.ts, src/scale)

@@ -1,0 +1,89 @@
+import {fleshWords} from '../lexicon/flesh-words.js'
+import {fold, itemAt, lookUpItem} from '../lexicon/index.js'
+import {wordsUsed} from '../lexicon/row.js'
+import type {FleshWord} from '../lexicon/schema.js'
+import {saysCooked} from './cooked.js'
+import {isCured, isFlesh, isOtherAt, saysMeatless} from './flesh.js'
+import type {Section, Token} from './section.js'
+import {sentenceAt} from './sentences.js'
+import {spanOf} from './stays.js'
+import type {FleshTold, ReadIngredient} from './types.js'
+
+/** Raw meat, poultry and fish that only the text says goes in, without an amount: "lay in the chicken". */
+
+const wordsOf = (use: FleshWord['use']): ReadonlySet<string> => new Set(wordsUsed(fleshWords, use).map(fold))
+const PUTS_IN = wordsOf('puts in')
+const LAST = wordsOf('puts in last')
+const BESIDE = wordsOf('beside')
+const OF_IT = wordsOf('of it')
+const ARTICLE = /^(?:the|a|an|your|this|der|die|das|des|dem|den)$/
+/** Spellings of meat for what of it is no meat to eat, or is of paste. */
+const NO_MEAT = /^(?:bones?|trimmings?)$/
+
+/** How many words before a meat say how it is: "the cold roast chicken". */
+const MOST_BEFORE = 3
+
+/** Whether a clause puts in what its tokens [at, to) name. */
+function isPutIn(tokens: readonly Token[], at: number, to: number): boolean {
+  const [first, last] = sentenceAt(tokens, at)
+  const word = (i: number): string => fold(tokens[i]!.word)
+  for (let i = at - 1; i >= first; i--) {
+    if (BESIDE.has(word(i))) return false
+    if (PUTS_IN.has(word(i))) return true
+  }
+  for (let i = to; i < last && !BESIDE.has(word(i)); i++) if (LAST.has(word(i))) return true
+  return false
+}
+
+/** Whether the words beside it make it no meat: "chicken broth", "in the shape of a fish". */
+function isOfIt(tokens: readonly Token[], at: number, to: number): boolean {
+  const word = (i: number): string => fold(tokens[i]?.word ?? '')
+  if (NO_MEAT.test(word(at)) || OF_IT.has(word(to))) return true
+  const before = ARTICLE.test(word(at - 1)) ? at - 2 : at - 1
+  return word(before) === 'of' && OF_IT.has(word(before - 1))
+}
+
+/**
+ * The raw meat, poultry and fish that a receipt's text has put in, and of which its ingredients tell nothing: neither how much, nor that it is
+ * cooked or none. Once each item.
+ *
+ * @param cooked those of the ingredients that go in cooked
+ */
+export function fleshTold(
+  section: Section,
+  title: string,
+  ingredients: readonly ReadIngredient[],
+  cooked: ReadonlyMap<ReadIngredient, unknown>,
+): readonly FleshTold[] {
+  if (saysMeatless(title)) return []
+  const {tokens, blocks} = section
+  const listed = ingredients.filter((one) => isFlesh(one.item) && (one.amount !== null || cooked.has(one)))
+  const isListed = (id: string): boolean =>
+    /^(?:meat|fish|game)$/.test(id)
+      ? listed.length > 0
+      : listed.some(({item}) => (lookUpItem(item)?.id ?? '').split(/[ -]/).some((part) => id.split(/[ -]/).includes(part)))
+  const stems = tokens.map(({stem}) => stem)
+  const found = new Map<string, FleshTold>()
+  for (let at = 0; at < tokens.length; ) {
+    const item = blocks[tokens[at]!.block]!.kind === 'heading' ? null : itemAt(stems, at)
+    const to = at + (item?.length ?? 1)
+    const {id} = item?.row ?? {id: ''}
+    const [first, last] = sentenceAt(tokens, at)
+    if (
+      item !== null &&
+      !found.has(id) &&
+      isFlesh(id) &&
+      !isCured(id) &&
+      !isListed(id) &&
+      !isOtherAt(tokens, at) &&
+      !isOfIt(tokens, at, to) &&
+      isPutIn(tokens, at, to) &&
+      saysCooked(tokens, {item: id, from: Math.max(first, at - MOST_BEFORE), to, until: Number.POSITIVE_INFINITY}, false) === null
+    ) {
+      const clause = spanOf(section, {from: first, to: last})
+      if (!saysMeatless(clause.text)) found.set(id, {item: id, ...clause})
+    }
+    at = to
+  }
+  return [...found.values()]
+}
