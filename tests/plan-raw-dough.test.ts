@@ -58,8 +58,8 @@ describe('a dough with raw meat in it', () => {
     const late = {...dough!, at: dough!.at + 240}
     const raw = (now?: number): string[] => {
       const begun = now === undefined ? problem : {...problem, done: {now, lit: plan.lit, set: [], plan}}
-      return doughSteps(begun, [late])
-        .messages.filter(({rule}) => rule === 'raw-warm')
+      return doughSteps(begun, [late], () => {})
+        .filter(({rule}) => rule === 'raw-warm')
         .map(({reason}) => reason)
     }
     expect(raw()).toEqual([])

@@ -19,16 +19,16 @@ export interface StepExtra {
   readonly celsius?: Step['celsius']
 }
 
-/** A step before it is spoken; of those at one minute the least `rank` comes first. */
-export interface StepDraft {
-  readonly rank: number
-  readonly at: number
-  readonly action: Step['action']
-  readonly dishes: readonly string[]
-  readonly load: number | null
-  readonly say: Phrase
-  readonly extra: StepExtra
-}
+/** Puts a step into the day; of those at one minute the one of the least `rank` comes first. */
+export type PutStep = (
+  rank: number,
+  at: number,
+  action: Step['action'],
+  dishes: readonly string[],
+  load: number | null,
+  say: Phrase,
+  extra?: StepExtra,
+) => void
 
 /** A shaped dough that waited in the cold stands in the warm for so long at least before it goes in, minutes. Common practice, no source. */
 const LAST_WARM = 15
@@ -46,23 +46,10 @@ const wetWithWater = ({amounts, dough}: PlanProblem['dishes'][number]): boolean 
  * The work of the doughs: sponge, mixing, rising, shaping and proving of each, a dough that goes in by several loads told as one for as long
  * as it is one.
  *
- * @returns Its steps, as yet in no order of the clock, and what is warned of.
+ * @returns What is warned of.
  */
-export function doughSteps(
-  problem: PlanProblem,
-  doughs: readonly Dough[],
-): {readonly steps: readonly StepDraft[]; readonly messages: readonly Message[]} {
-  const steps: StepDraft[] = []
+export function doughSteps(problem: PlanProblem, doughs: readonly Dough[], put: PutStep): readonly Message[] {
   const messages: Message[] = []
-  const put = (
-    rank: number,
-    at: number,
-    action: Step['action'],
-    dishes: readonly string[],
-    load: number | null,
-    say: Phrase,
-    extra: StepExtra = {},
-  ): void => void steps.push({rank, at, action, dishes, load, say, extra})
   const names = (ids: readonly string[]): PhraseValue => ({unit: 'dishes', dishes: ids})
   const min = (value: number): PhraseValue => ({unit: 'minutes', value})
   const p = (id: PhraseId, values: Record<string, PhraseValue> = {}): Phrase => phrase(id, values)
@@ -240,5 +227,5 @@ export function doughSteps(
     }
   }
 
-  return {steps, messages}
+  return messages
 }

@@ -5,7 +5,7 @@ import {type ByBedtime, bedtimeAfter, byBedtime, byDayFrom, morningHeat} from '.
 import {drawnHot} from './cooling.js'
 import {curveOf, sample} from './curve.js'
 import {PUT_BY} from './dough.js'
-import {doughSteps, type StepExtra} from './dough-steps.js'
+import {doughSteps, type PutStep} from './dough-steps.js'
 import {doughsOf, leftOver} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
 import {fedAt, type Hands} from './hands.js'
@@ -50,15 +50,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       high: sample(forecast.baking.high, forecast.step, m),
     }
   }
-  const put = (
-    rank: number,
-    at: number,
-    action: Step['action'],
-    dishes: readonly string[],
-    load: number | null,
-    say: Phrase,
-    extra: StepExtra = {},
-  ): void => {
+  const put: PutStep = (rank, at, action, dishes, load, say, extra = {}) => {
     const words = {say, sign: extra.sign ?? null, ifAhead: extra.ahead ?? null, ifBehind: extra.behind ?? null}
     const text = (p: Phrase | null): string | null => (p ? speak(p, speaker) : null)
     steps.push({
@@ -147,9 +139,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
 
   if (plan.loads.length > 0) {
     const {doughs, clashes, hands} = doughsOf(problem, plan)
-    const ofDoughs = doughSteps(problem, doughs)
-    messages.push(...ofDoughs.messages)
-    for (const one of ofDoughs.steps) put(one.rank, one.at, one.action, one.dishes, one.load, one.say, one.extra)
+    messages.push(...doughSteps(problem, doughs, put))
     const mixed = (id: string): number | null =>
       doughs.reduce<number | null>((first, d) => (d.dish.id === id ? Math.min(first ?? d.mix, d.mix) : first), null)
     for (const one of eveningsOf(problem, plan, mixed))
