@@ -1,6 +1,7 @@
 import {cardinals} from '../lexicon/grammar-words.js'
 import {plainLetters} from '../lexicon/index.js'
 import {noteWords} from '../lexicon/note-words.js'
+import {wordsUsed} from '../lexicon/row.js'
 import type {NoteWord} from '../lexicon/schema.js'
 import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
 import {lossEnd, moveAtEnd} from './log-deeds.js'
@@ -26,8 +27,7 @@ function tokensOf(text: string): Token[] {
   }))
 }
 
-const wordsOfUse = (which: NoteWord['use']): ReadonlySet<string> =>
-  new Set(noteWords.flatMap(({use, words}) => (use === which ? words : [])))
+const wordsOfUse = (use: NoteWord['use']): ReadonlySet<string> => new Set(wordsUsed(noteWords, use))
 const pairs = wordsOfUse('pair')
 const ofs = wordsOfUse('of')
 const alls = wordsOfUse('of all')

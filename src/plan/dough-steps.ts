@@ -226,6 +226,5 @@ export function doughSteps(problem: PlanProblem, doughs: readonly Dough[], put: 
       )
     }
   }
-
   return messages
 }

@@ -1,23 +1,18 @@
-import {fleshWords} from '../lexicon/flesh-words.js'
 import {fold, itemAt, lookUpItem} from '../lexicon/index.js'
-import {wordsUsed} from '../lexicon/row.js'
-import type {FleshWord} from '../lexicon/schema.js'
-import {isFlesh} from './flesh.js'
+import {fleshWordsOf, isFlesh} from './flesh.js'
 import type {Section, Token} from './section.js'
 import type {Ingredient, ReadIngredient} from './types.js'
 
 /** Meat, poultry and fish that goes in cooked, smoked or tinned, by the words of its own entry. */
 
-const wordsOf = (...uses: ReadonlyArray<FleshWord['use']>): ReadonlySet<string> =>
-  new Set(uses.flatMap((use) => wordsUsed(fleshWords, use).map(fold)))
-const COOKED = wordsOf('cooked')
-const ROASTED = wordsOf('roasted')
-const BEFORE = wordsOf('cooked before')
-const SMOKED = wordsOf('smoked')
-const TINNED = wordsOf('tinned')
-const HALF = wordsOf('half')
-const RAW = wordsOf('raw')
-const NOT_YET = wordsOf('not yet')
+const COOKED = fleshWordsOf('cooked')
+const ROASTED = fleshWordsOf('roasted')
+const BEFORE = fleshWordsOf('cooked before')
+const SMOKED = fleshWordsOf('smoked')
+const TINNED = fleshWordsOf('tinned')
+const HALF = fleshWordsOf('half')
+const RAW = fleshWordsOf('raw')
+const NOT_YET = fleshWordsOf('not yet')
 /** Smoked cold and sold raw, and cooked before they are eaten. Common practice, no source. */
 const COOKED_AFTER: ReadonlySet<string> = new Set(['haddock', 'cod'])
 const ENDS = /^[.;:!?|·•]$/
@@ -36,17 +31,22 @@ export interface Named {
   readonly until: number
 }
 
+/** The tokens of a receipt, and their stems. */
+export interface Stemmed {
+  readonly tokens: readonly Token[]
+  readonly stems: readonly string[]
+}
+
 /**
  * Whether meat, poultry or fish is cooked before it goes in: 'heated' by fire, or 'ready' to be eaten as it is.
  *
  * @param roasts whether the receipt is itself the roasting of it
  * @returns null where its words do not say so, or not that it is done
  */
-export function saysCooked(tokens: readonly Token[], {item, from, to, until}: Named, roasts: boolean): Cooked | null {
+export function saysCooked({tokens, stems}: Stemmed, {item, from, to, until}: Named, roasts: boolean): Cooked | null {
   const word = (i: number): string => fold(tokens[i]?.word ?? '')
   const {block} = tokens[from]!
   let behind = to
-  const stems = tokens.map(({stem}) => stem)
   while (behind < to + MOST_BEHIND && tokens[behind]?.block === block && tokens[behind]!.start < until) {
     const other = itemAt(stems, behind)
     if (ENDS.test(word(behind)) || (other !== null && !isFlesh(other.row.id))) break
@@ -85,6 +85,7 @@ export function cookedAmong(
   roasts: boolean,
 ): ReadonlyMap<ReadIngredient, Cooked> {
   const found = new Map<ReadIngredient, Cooked>()
+  const stems = tokens.map(({stem}) => stem)
   for (const one of ingredients) {
     if (!isFlesh(one.item)) continue
     const from = tokens.findIndex(({start}) => start >= one.start)
@@ -92,7 +93,7 @@ export function cookedAmong(
     let to = from
     while (to < tokens.length && tokens[to]!.start < one.end) to++
     const until = Math.min(...ingredients.flatMap(({start}) => (start >= one.end ? [start] : [])))
-    const cooked = saysCooked(tokens, {item: one.item, from, to, until}, roasts)
+    const cooked = saysCooked({tokens, stems}, {item: one.item, from, to, until}, roasts)
     if (cooked !== null) found.set(one, cooked)
     else if (one.measure === 'tin') found.set(one, 'ready')
   }

@@ -1,7 +1,7 @@
 import {fleshWords} from '../lexicon/flesh-words.js'
 import {fold, itemAt, lookUpItem} from '../lexicon/index.js'
 import {wordsUsed} from '../lexicon/row.js'
-import {isFlesh} from './flesh.js'
+import {fleshWordsOf, isFlesh} from './flesh.js'
 import type {Section, Token} from './section.js'
 import {spanOf} from './stays.js'
 import type {ReadIngredient, Span} from './types.js'
@@ -9,8 +9,8 @@ import {vesselWordsOf} from './vessel.js'
 
 const CUT_UP: ReadonlySet<string> = new Set(wordsUsed(fleshWords, 'cut up'))
 const CUTS: ReadonlySet<string> = new Set(wordsUsed(fleshWords, 'cuts'))
-const OUTSIDE: ReadonlySet<string> = new Set(wordsUsed(fleshWords, 'outside').map(fold))
-const SCORED: ReadonlySet<string> = new Set(wordsUsed(fleshWords, 'scored').map(fold))
+const OUTSIDE = fleshWordsOf('outside')
+const SCORED = fleshWordsOf('scored')
 const BAKES = vesselWordsOf('bakes')
 const ENDS = /^[.;:!]$/
 const INTO = /^(?:in|into|up)$/

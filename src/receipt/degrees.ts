@@ -1,6 +1,6 @@
-import {behindHeat, cardinals, dryingVerbs, enders, heatChanges, stepVerbs} from '../lexicon/grammar-words.js'
+import {behindHeat, cardinals, enders, heatChanges, stepVerbs} from '../lexicon/grammar-words.js'
 import type {Band} from '../lexicon/schema.js'
-import {dryingOf} from './drying-heat.js'
+import {DRIES, dryingOf, HOTTEST_DRYING, LEAST_DRYING} from './drying-heat.js'
 import {BAKES, DEGREE_AFTER, FAN_AFTER, IN_OVEN, INSIDE_WORDS, JOINTS, MEAT_TOO, OVENS, POT_WORDS} from './heat-words.js'
 import {Walk} from './walk.js'
 
@@ -66,15 +66,9 @@ interface Heat {
 const NO_SCALE: ReadonlySet<string> = new Set([...enders, ...stepVerbs, ...behindHeat, ...Object.keys(cardinals)])
 /** What is done to an oven's heat, where a syrup's or a milk's is brought to its own. */
 const CHANGES: ReadonlySet<string> = new Set(heatChanges)
-/** Dried so hot, it is in an oven: “dry at 100 °C”. */
-const DRIES: ReadonlySet<string> = new Set(dryingVerbs)
 const BEFORE_DRYING = /^(?:at|about|around|bei|\()$/
 /** Less is what a dough, a milk or a room has, °C. */
 const LEAST_OVEN = 45
-/** Herbs dry at 35 to 45 °C; below 30 a warm room does it, and no oven. Common practice, no source. */
-const LEAST_DRYING = 30
-/** What only dries is in no more, °C. Common practice, no source. */
-const MOST_DRYING = 100
 /** A pot's heat is changed as well, °C. */
 const LEAST_CHANGED = 130
 const AFTER_SCALE = /^(?:for|until|till|about|and|or|then|in|oven|etwa|ca|bis|und|lang|backen)$/
@@ -413,7 +407,7 @@ export class DegreeReader extends Walk {
   #ofOven(from: number, end: number, members: readonly Heat[], baking: boolean): boolean {
     if (members.some((m) => m.sources.includes('gas-mark-table') || m.sources.includes('fan-oven'))) return true
     const {low: coolest} = members[0]!
-    if (coolest < LEAST_DRYING || members[members.length - 1]!.high > HOTTEST) return false
+    if (coolest < LEAST_DRYING.c || members[members.length - 1]!.high > HOTTEST) return false
     if (coolest < LEAST_OVEN) return dryingOf(this.tokens, from) >= 0
     // "Bake to 190 °F internal"
     if (/^(?:internal|inside|core|innen)$/.test(this.word(end))) return false
@@ -440,7 +434,7 @@ export class DegreeReader extends Walk {
       if (INSIDE_WORDS.has(word)) return false
       if (this.tokens[k]!.block !== this.tokens[from]!.block) break
     }
-    if (coolest <= MOST_DRYING) return dryingOf(this.tokens, from) >= 0
+    if (coolest <= HOTTEST_DRYING.c) return dryingOf(this.tokens, from) >= 0
     return (baking || this.#besideTime(from, end)) && members[0]!.low >= 120
   }
 

@@ -5,11 +5,15 @@ import {isStop, REACH, sentenceAt} from './sentences.js'
 
 /** The heat that something dries in, whether it stands before the drying or behind it. */
 
-const DRIES: ReadonlySet<string> = new Set(dryingVerbs)
+/** What is done to dry something. */
+export const DRIES: ReadonlySet<string> = new Set(dryingVerbs)
 const PATTED: ReadonlySet<string> = new Set(pattedDry)
-/** The hottest that dries and bakes nothing, and the least that is no room's, degrees. Common practice, no source. */
-const HOTTEST = {c: 100, f: 210}
-const LEAST = {c: 30, f: 86}
+/**
+ * The hottest that dries and bakes nothing, and the least: herbs dry at 35 to 45 °C, and below 30 a warm room does it, and no oven. °C and °F.
+ * Common practice, no source.
+ */
+export const HOTTEST_DRYING = {c: 100, f: 210} as const
+export const LEAST_DRYING = {c: 30, f: 86} as const
 const BEHIND =
   /^(?:at|about|around|between|in|on|it|them|the|these|for|with|overnight|until|till|very|gently|slowly|out|off|completely|them|bei|im|mit|die|den|sie|nun|dann|lassen|,|\()$/
 /** Of an oven, where a heat beside it is neither a dough's nor a milk's. */
@@ -20,7 +24,7 @@ const ELSEWHERE = set(
 )
 
 /** Whether degrees at token `k` are a warmth that dries: 30 to 100 °C, 86 to 210 °F. */
-export function isWarmth(tokens: readonly Token[], k: number): boolean {
+function isWarmth(tokens: readonly Token[], k: number): boolean {
   const {kind, num, den, block} = tokens[k]!
   if (kind !== 'number' || den !== 1) return false
   const word = (i: number): string => (tokens[i]?.block === block ? tokens[i]!.word : '')
@@ -28,7 +32,7 @@ export function isWarmth(tokens: readonly Token[], k: number): boolean {
   const scale = /^(?:°|degrees?|grad)$/.test(sign) ? word(k + 2) : sign
   if (!/^[cf℃℉]$/.test(scale) && !/^(?:°|grad)$/.test(sign)) return false
   const of = /^[f℉]/.test(scale) ? 'f' : 'c'
-  return num >= LEAST[of] && num <= HOTTEST[of]
+  return num >= LEAST_DRYING[of] && num <= HOTTEST_DRYING[of]
 }
 
 /** "Dry them", "leave to dry", "4 Stunden trocknen": but neither "the dry yeast" nor "pat dry with a cloth". */

@@ -1,21 +1,17 @@
-import {fleshWords} from '../lexicon/flesh-words.js'
 import {fold, itemAt, lookUpItem} from '../lexicon/index.js'
-import {wordsUsed} from '../lexicon/row.js'
-import type {FleshWord} from '../lexicon/schema.js'
 import {saysCooked} from './cooked.js'
-import {isCured, isFlesh, isOtherAt, saysMeatless} from './flesh.js'
+import {fleshWordsOf, isCured, isFlesh, isOtherAt, saysMeatless} from './flesh.js'
 import type {Section, Token} from './section.js'
 import {sentenceAt} from './sentences.js'
 import {spanOf} from './stays.js'
-import type {FleshTold, ReadIngredient} from './types.js'
+import type {FleshTold, ReadIngredient, Span} from './types.js'
 
 /** Raw meat, poultry and fish that only the text says goes in, without an amount: "lay in the chicken". */
 
-const wordsOf = (use: FleshWord['use']): ReadonlySet<string> => new Set(wordsUsed(fleshWords, use).map(fold))
-const PUTS_IN = wordsOf('puts in')
-const LAST = wordsOf('puts in last')
-const BESIDE = wordsOf('beside')
-const OF_IT = wordsOf('of it')
+const PUTS_IN = fleshWordsOf('puts in')
+const LAST = fleshWordsOf('puts in last')
+const BESIDE = fleshWordsOf('beside')
+const OF_IT = fleshWordsOf('of it')
 const ARTICLE = /^(?:the|a|an|your|this|der|die|das|des|dem|den)$/
 /** Spellings of meat for what of it is no meat to eat, or is of paste. */
 const NO_MEAT = /^(?:bones?|trimmings?)$/
@@ -64,24 +60,22 @@ export function fleshTold(
       : listed.some(({item}) => (lookUpItem(item)?.id ?? '').split(/[ -]/).some((part) => id.split(/[ -]/).includes(part)))
   const stems = tokens.map(({stem}) => stem)
   const found = new Map<string, FleshTold>()
+  /** The clause that puts in the raw meat of an item at tokens [at, to); null where it does not. */
+  const putIn = (item: string, at: number, to: number): Span | null => {
+    if (isOtherAt(tokens, at) || isOfIt(tokens, at, to) || !isPutIn(tokens, at, to)) return null
+    const [first, last] = sentenceAt(tokens, at)
+    const named = {item, from: Math.max(first, at - MOST_BEFORE), to, until: Number.POSITIVE_INFINITY}
+    if (saysCooked({tokens, stems}, named, false) !== null) return null
+    const clause = spanOf(section, {from: first, to: last})
+    return saysMeatless(clause.text) ? null : clause
+  }
   for (let at = 0; at < tokens.length; ) {
     const item = blocks[tokens[at]!.block]!.kind === 'heading' ? null : itemAt(stems, at)
     const to = at + (item?.length ?? 1)
-    const {id} = item?.row ?? {id: ''}
-    const [first, last] = sentenceAt(tokens, at)
-    if (
-      item !== null &&
-      !found.has(id) &&
-      isFlesh(id) &&
-      !isCured(id) &&
-      !isListed(id) &&
-      !isOtherAt(tokens, at) &&
-      !isOfIt(tokens, at, to) &&
-      isPutIn(tokens, at, to) &&
-      saysCooked(tokens, {item: id, from: Math.max(first, at - MOST_BEFORE), to, until: Number.POSITIVE_INFINITY}, false) === null
-    ) {
-      const clause = spanOf(section, {from: first, to: last})
-      if (!saysMeatless(clause.text)) found.set(id, {item: id, ...clause})
+    const id = item?.row.id
+    if (id !== undefined && !found.has(id) && isFlesh(id) && !isCured(id) && !isListed(id)) {
+      const clause = putIn(id, at, to)
+      if (clause !== null) found.set(id, {item: id, ...clause})
     }
     at = to
   }

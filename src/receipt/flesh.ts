@@ -1,6 +1,7 @@
 import {fleshWords} from '../lexicon/flesh-words.js'
 import {fold, itemAt, lookUpItem} from '../lexicon/index.js'
 import {wordsUsed} from '../lexicon/row.js'
+import type {FleshWord} from '../lexicon/schema.js'
 import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
 import {plainSection, type Section, type Token} from './section.js'
 import {headEnd} from './title-head.js'
@@ -21,6 +22,11 @@ const OTHER = treeOf('other')
 /** Meat, poultry or fish by its item or any spelling of it, and not what is only got from them: fat, jelly, a sauce. */
 export const isFlesh = (item: string): boolean =>
   /^(?:meat|fish)$/.test(lookUpItem(item)?.group ?? '') && !/suet|marrow|lard|dripping|anchov|feet|isinglass/.test(item)
+
+/** The words of one use in what is said of meat, folded. */
+export function fleshWordsOf(use: FleshWord['use']): ReadonlySet<string> {
+  return new Set(wordsUsed(fleshWords, use).map(fold))
+}
 
 /** The words of an entry as it is written, in lower case. */
 export const wordsWritten = (text: string): readonly string[] => text.toLowerCase().split(/[^\p{L}]+/u)
@@ -66,7 +72,7 @@ export function namesFlesh(title: string): boolean {
 }
 
 /** Words of a text that there is meat in it, though it is not named: "bone the birds". */
-const OF_MEAT: ReadonlySet<string> = new Set(wordsUsed(fleshWords, 'told of').map(fold))
+const OF_MEAT = fleshWordsOf('told of')
 
 /**
  * A title without the meat that the dish is only called by: "Chicken biscuits", "Goose-fat biscuits", where what goes in is all known, there is

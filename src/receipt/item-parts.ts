@@ -183,14 +183,15 @@ export function partOf(entries: Entries, at: number, i: number, to: number, mode
   if (row !== null && row.group !== 'fruit' && parts.includes('rind')) return -1
   const squeezed = row !== null && unit === 'count' && isSqueezed(row) && parts.every((part) => OF_A_FRUIT.test(` ${part}`))
   const others = squeezed ? fruitsBehind(entries.view, next, to) : []
+  const byTimes = (one: Exact): Exact => (times === null ? one : one.times(times))
   for (const part of parts) {
     const made = partItem(base, part)
     entries.push(
       {
         start: at,
         next,
-        low: low === null ? null : times === null ? low : low.times(times),
-        high: high === null ? null : times === null ? high : high.times(times),
+        low: low === null ? null : byTimes(low),
+        high: high === null ? null : byTimes(high),
         measure: low === null ? 'indefinite' : unit,
         item: part === 'crumb' && made.row === null && /bread|loaf|manchet/.test(base) ? 'bread crumb' : made.item,
         row: made.row ?? row,
@@ -209,8 +210,8 @@ export function partOf(entries: Entries, at: number, i: number, to: number, mode
         {
           start: past + 1,
           next: end,
-          low: times === null ? of.low : of.low.times(times),
-          high: times === null ? of.high : of.high.times(times),
+          low: byTimes(of.low),
+          high: byTimes(of.high),
           measure: 'count',
           item: made.item,
           row: made.row ?? fruit,

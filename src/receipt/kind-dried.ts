@@ -1,7 +1,7 @@
-import {dryingVerbs, potWork} from '../lexicon/grammar-words.js'
+import {potWork} from '../lexicon/grammar-words.js'
 import {itemAt, lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
-import {isDriedWarm} from './drying-heat.js'
+import {DRIES, HOTTEST_DRYING, isDriedWarm} from './drying-heat.js'
 import type {KindFound} from './kinds.js'
 import {plainSection, type Section, type Token} from './section.js'
 import {sentenceAt} from './sentences.js'
@@ -11,7 +11,6 @@ import type {ReadIngredient} from './types.js'
 
 const HERBS = 'drying herbs'
 const FRUIT = 'drying fruit'
-const DRIES: ReadonlySet<string> = new Set(dryingVerbs)
 const POT_WORK: ReadonlySet<string> = new Set(potWork)
 type Group = Item['group']
 const DRIED_AS: ReadonlyMap<Group, string> = new Map([
@@ -50,9 +49,6 @@ export function driedByTitle(title: string): KindFound | null {
   return id === null ? null : {id, words: title.toLowerCase(), by: 'title'}
 }
 
-/** The hottest that dries and bakes nothing, °C and °F. Common practice, no source. */
-const HOTTEST = {c: 100, f: 210}
-
 /** "Dry in the oven", "at 40 °C leave to dry", "dry with the door ajar": what the drying at token `at` is done in, in its sentence. */
 function inWarmth(tokens: readonly Token[], at: number): boolean {
   if (isDriedWarm(tokens, at)) return true
@@ -63,7 +59,7 @@ function inWarmth(tokens: readonly Token[], at: number): boolean {
     const sign = tokens[k + 1]?.word ?? ''
     const scale = /^(?:°|degrees?|grad)$/.test(sign) ? (tokens[k + 2]?.word ?? '') : sign
     if (kind === 'number' && den === 1 && (/^[cf]$/.test(scale) || sign === '°'))
-      return num <= (scale.startsWith('f') ? HOTTEST.f : HOTTEST.c)
+      return num <= (scale.startsWith('f') ? HOTTEST_DRYING.f : HOTTEST_DRYING.c)
   }
   return false
 }

@@ -11,7 +11,7 @@ import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import {plainSection, type Section, type Token} from './section.js'
 import {headEnd} from './title-head.js'
 import type {ReadIngredient} from './types.js'
-import {vesselWordsOf} from './vessel.js'
+import {BY_HAND} from './vessel.js'
 
 /** Which row of `lexicon/kinds` a receipt is, and the words that say so. */
 export interface KindFound {
@@ -51,10 +51,10 @@ const BAKES: ReadonlySet<string> = new Set([
  * @returns null where nothing tells
  */
 export function kindOf(given: Section, ingredients: readonly ReadIngredient[] = []): KindFound | null {
+  const title = titleWithoutNameOnly(given, ingredients)
   // "Sausage rolls": the dish's own name.
-  const own = byTitle(given.title)?.words.includes(' ') === true
-  const title = own ? given.title : titleWithoutNameOnly(given, ingredients)
-  const section = title === given.title ? given : {...given, title}
+  const whole = title === given.title || byTitle(given.title)?.words.includes(' ') === true
+  const section = whole ? given : {...given, title}
   const said = byName(section, ingredients)
   const named = cutOnes(
     section,
@@ -82,13 +82,11 @@ function littleOnes({title}: Section, found: KindFound | null): KindFound | null
   return word === undefined ? found : {...found, id: little.kind, words: `${word} ${found.words}`}
 }
 
-const CUT_OUT = phraseTree([...vesselWordsOf('by hand')], (phrase) => [phrase])
-
 /** Gingerbread that is rolled out and cut is no cake from a tin: it is thin, and bakes as biscuits do. With yeast it is another thing. */
 function cutOnes({tokens, blocks}: Section, found: KindFound | null, ingredients: readonly ReadIngredient[]): KindFound | null {
   const id = found === null ? undefined : lookUpKind(found.id)?.cutOut
   if (found === null || id === undefined || ingredients.some(isLeaven)) return found
-  const [first] = phrasesIn(CUT_OUT, tokens)
+  const [first] = phrasesIn(BY_HAND, tokens)
   // "When cold, cut it into cakes": what is baked whole.
   const baked = tokens.findIndex(({word, block}) => /^(?:bakes?|baked|oven)$/.test(word) && blocks[block]!.kind !== 'heading')
   return first === undefined || (baked !== -1 && first.from > baked) ? found : {...found, id}

@@ -1,7 +1,7 @@
-import {cardinals, dryingVerbs} from '../lexicon/grammar-words.js'
+import {cardinals} from '../lexicon/grammar-words.js'
 import {itemAt} from '../lexicon/index.js'
 import {tasks} from '../lexicon/oven-words.js'
-import {isDriedWarm} from './drying-heat.js'
+import {DRIES, isDriedWarm, LEAST_DRYING} from './drying-heat.js'
 import {set} from './heat-words.js'
 import {coldPlaceAt, risingWordAt} from './rising-words.js'
 import type {Section, Token} from './section.js'
@@ -513,9 +513,6 @@ function isHeat(tokens: readonly Token[], k: number, least: number): boolean {
   return /^(?:°|℃|℉|degrees?|grad)$/.test(next.word) || (/^[cf]$/.test(next.word) && (next.capital || !next.gap))
 }
 
-const DRIES: ReadonlySet<string> = new Set(dryingVerbs)
-/** Warm air that dries, degrees of either scale. */
-const LEAST_DRYING = 30
 /** Where what is done at a heat ends: “dry for an hour, then bake at 150 °C”. */
 const NEXT_STEP = set("then before bake baked baking bak'd backen gebacken oven ofen , und and")
 
@@ -523,12 +520,12 @@ const NEXT_STEP = set("then before bake baked baking bak'd backen gebacken oven 
 function isDriedHot(tokens: readonly Token[], from: number, to: number): boolean {
   const {block} = tokens[from]!
   for (let k = from - 1; k >= 0 && k > from - 13 && tokens[k]!.block === block && !endsSentence(tokens, k); k--) {
-    if (isHeat(tokens, k, LEAST_DRYING)) return true
+    if (isHeat(tokens, k, LEAST_DRYING.c)) return true
     if (DRIES.has(tokens[k]!.word)) break
   }
   for (let k = to; k < to + 5 && tokens[k]?.block === block && !endsSentence(tokens, k); k++) {
     if (NEXT_STEP.has(tokens[k]!.word)) break
-    if (isHeat(tokens, k, LEAST_DRYING)) return true
+    if (isHeat(tokens, k, LEAST_DRYING.c)) return true
   }
   const [first, last] = sentenceAt(tokens, from, REACH)
   for (let k = first; k < last; k++) if (DRIES.has(tokens[k]!.word) && isDriedWarm(tokens, k)) return true

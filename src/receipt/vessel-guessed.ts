@@ -2,10 +2,10 @@ import {fold, lookUpKind} from '../lexicon/index.js'
 import type {DishKind, VesselRow} from '../lexicon/schema.js'
 import {vessels} from '../lexicon/vessels.js'
 import {isBakedFor, isBakedIn, isFilled} from './baked-in.js'
-import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
+import {type FoundPhrase, phrasesIn} from './phrases.js'
 import type {Section} from './section.js'
 import type {Inferred, ReadIngredient, ReceiptFacts, TimePhrase, Yield} from './types.js'
-import {readVessel, vesselWordsOf} from './vessel.js'
+import {BY_HAND, readVessel, vesselWordsOf} from './vessel.js'
 import {isInches, writtenSizes} from './vessel-sizes.js'
 import {BEFORE_BAKING, isUpon, vesselsNamed} from './vessels-named.js'
 
@@ -26,7 +26,6 @@ const PLAIN_DISH = /^(?:dish|dishes|tin|pan|earthen dish|baking dish)$/i
 /** A name that says how large the vessel is. */
 const SIZED = /\d|pound|quartern|small|little|large|half/i
 const ON_SHEET = vesselWordsOf('piece on a sheet')
-const BY_HAND = phraseTree([...vesselWordsOf('by hand')], (phrase) => [phrase])
 /** The vessel of a kind that stands in none, or on a sheet. */
 const BY_ITSELF = /^(?:sheet|free-standing) /
 /** … or in an open tin or dish. */

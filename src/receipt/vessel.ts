@@ -4,6 +4,7 @@ import type {VesselRow, VesselWord} from '../lexicon/schema.js'
 import {vesselWords} from '../lexicon/vessel-words.js'
 import {vessels} from '../lexicon/vessels.js'
 import {parseLength} from '../measure/quantity.js'
+import {phraseTree} from './phrases.js'
 
 /** The shapes vessels come in. */
 export type VesselShape = 'round' | 'square' | 'oblong' | 'loaf' | 'pie plate' | 'crock' | 'free-standing' | 'sheet'
@@ -166,6 +167,9 @@ const boxOf = ([first = 0, second = 0]: readonly number[]): VesselShape =>
 
 /** The words of one use in a vessel's size. */
 export const vesselWordsOf = (use: VesselWord['use']): ReadonlySet<string> => new Set(wordsUsed(vesselWords, use))
+
+/** What is shaped or cut out by hand, which no tin holds: “roll it out, cut it into cakes”. */
+export const BY_HAND = phraseTree([...vesselWordsOf('by hand')], (phrase) => [phrase])
 
 /** Words of measures, which name no vessel. */
 const measureWords: ReadonlySet<string> = new Set(
