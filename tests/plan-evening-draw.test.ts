@@ -1,4 +1,5 @@
 import {readFileSync} from 'node:fs'
+import {toHtml} from 'hast-util-to-html'
 import {describe, expect, it} from 'vitest'
 import {readOven} from '../src/oven/read.js'
 import {bedtimeAfter, byBedtime, byDayFrom} from '../src/plan/bedtime.js'
@@ -9,6 +10,7 @@ import {rules} from '../src/plan/rules.js'
 import type {Plan, Step} from '../src/plan/types.js'
 import {translate} from '../src/receipt/translate.js'
 import {makeDishes} from '../src/scale/dishes.js'
+import {daySheet} from '../src/sheets/day-sheet.js'
 import {stepWords} from '../src/sheets/phrases.js'
 import {messageWords} from '../src/sheets/said.js'
 import {styleOf} from '../src/sheets/style-of.js'
@@ -57,6 +59,8 @@ describe('what may not be done by bedtime', {timeout: 60_000}, () => {
       /um 22:00 Uhr nicht fertig|um 22:00 nicht fertig/,
     )
     expect(check(problem, plan)).toEqual([])
+    // The day sheet has the times of each dish beside its step.
+    expect(toHtml(daySheet({plan, problem, oven}, styleOf({language: 'en'})))).toMatch(/ to 10:00 pm: /)
     // The checker wants it told, and misses a time in the night.
     const otherwise = (values: object): Plan => ({
       ...plan,

@@ -1,6 +1,7 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {writeDuration} from '../measure/quantity.js'
+import {bedtimeAfter, byDayFrom} from '../plan/bedtime.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {clock, dayName, dayOf, stepTime, temperatures, timeOfDay} from './figures.js'
 import {floorMap} from './floor-map.js'
@@ -74,11 +75,12 @@ function standingOrders(plan: Plan, style: Style): Element[] {
   ]
 }
 
-/** When a dish may be drawn: `12:40 to 2:05 pm`, or the likely time alone where it cannot come before. */
-function drawWindow(dish: Numbered, style: Style): string {
+/** When a dish may be drawn: `12:40 to 2:05 pm`, or the likely time alone where it cannot come before; nobody looks at night. */
+function drawWindow(dish: Numbered, problem: PlanProblem, style: Style): string {
   const {words} = style
   const {low, likely, high} = dish.draw
-  const [from, until] = [Math.min(low, likely), Math.max(high, likely)]
+  const from = Math.min(byDayFrom(problem, low), likely)
+  const until = Math.min(Math.max(high, likely), bedtimeAfter(likely))
   const sameDay = [from, until].every((at) => Math.floor(at / 1440) === Math.floor(likely / 1440))
   const time = (at: number): string => (sameDay ? timeOfDay(at, style) : clock(at, style))
   return Math.round(from) >= Math.round(until)
@@ -91,7 +93,7 @@ function drawAsides(named: readonly Numbered[], problem: PlanProblem, style: Sty
   const rows = named.map((dish) => {
     const own = problem.dishes.find(({id}) => id === dish.id)
     const sign = own ? signIn(own.kind, own.sign, style) : ''
-    const window = drawWindow(dish, style)
+    const window = drawWindow(dish, problem, style)
     return {number: dish.number, text: stop(sign ? `${window}: ${sign}` : window)}
   })
   return h(
