@@ -72,6 +72,37 @@ describe('a part of two fruits', () => {
   })
 })
 
+/** How lists of our day name what of a fruit goes in: common practice, no source. */
+describe('a part of a fruit on a list', () => {
+  it.each([
+    ['zest 1 lemon', ['1 count lemon rind']],
+    ['finely grated zest 2 oranges', ['2 count orange rind']],
+    ['zest and juice 1 lime', ['1 count lime rind', '1 count lime juice']],
+    ['juice ½ lemon', ['0.5 count lemon juice']],
+    ['1 orange, zest and juice', ['1 count orange rind', '1 count orange juice']],
+    ['1 unwaxed lemon, zest only', ['1 count lemon rind']],
+    ['2 lemons (juice only)', ['2 count lemon juice']],
+    ['1 grapefruit: juice', ['1 count grapefruit juice']],
+    ['1 large orange, finely grated zest and juice', ['1 count orange rind', '1 count orange juice']],
+    ['2 lemons, juiced and zested', ['2 count lemon juice', '2 count lemon rind']],
+    ['1 Zitrone, Saft und abgeriebene Schale', ['1 count lemon juice', '1 count lemon rind']],
+    ['1 Bio-Zitrone (Abrieb)', ['1 count lemon rind']],
+    ['Abrieb 1 Zitrone', ['1 count lemon rind']],
+    ['Saft zweier Orangen', ['2 count orange juice']],
+  ])('%s', (line, entries) => {
+    expect(listed('1 lb sugar', line)).toEqual(['1 pound sugar', ...entries])
+  })
+
+  it.each([
+    '1 lemon, sliced',
+    '2 oranges, peeled and cut into segments',
+    '1 lemon, halved, for its juice and to serve',
+    'peel 2 oranges',
+  ])('but the whole fruit: %s', (line) => {
+    expect(listed('1 lb sugar', line).at(-1)).toMatch(/^\d count (?:lemon|orange)$/)
+  })
+})
+
 describe('a number behind “and” begins an entry of its own', () => {
   it.each([
     ['four pounds of potatoes and two onions', ['4 pound potato', '2 count onion']],

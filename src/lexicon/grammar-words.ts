@@ -64,7 +64,9 @@ export const cardinals: Readonly<Record<string, number>> = {
   einem: 1,
   einer: 1,
   zwei: 2,
+  zweier: 2,
   drei: 3,
+  dreier: 3,
   vier: 4,
   funf: 5,
   sechs: 6,
@@ -203,6 +205,15 @@ export const ofHeads: readonly string[] = words(
 export const joints: readonly string[] = words(
   'round, leg, loin, neck, breast, shoulder, knuckle, fillet, rump, shin, haunch, quarter, fore-quarter, hind-quarter, forequarter, hindquarter, side, sirloin, brisket, saddle, chine, flank, tail, tail-end, head, aitchbone, aitch-bone, scrag, buttock, ribs, rib, cheek, best end, middle, thick flank, silverside, hock, hand, spare-rib, sparerib, chump, joint',
 )
+
+/** What was made of a fruit, behind it on a list: "1 lemon, zested and juiced". The value is the part that goes in, as in `partsOf`. */
+export const fruitParts: Readonly<Record<string, string>> = {
+  zested: 'rind',
+  juiced: 'juice',
+  squeezed: 'juice',
+  ausgepresst: 'juice',
+  abgerieben: 'rind',
+}
 
 /** Parts of a thing that are asked for by the thing's count: "the juice of two lemons". The value is the canonical word. */
 export const partsOf: Readonly<Record<string, string>> = {

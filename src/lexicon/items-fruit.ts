@@ -332,6 +332,43 @@ export const fruit = itemRows([
     sources: ['usda-sr28'],
   },
   {
+    id: 'lime rind',
+    group: 'spice',
+    spellings:
+      'rind of lime, rind of a lime, lime peel, lime-peel, lime zest, zest of lime, zest of a lime, peel of a lime, grated lime peel',
+    density: span(0.3, 0.4, 0.45),
+    densitySource: 'memory',
+    pieces: [{measure: 'count', grams: span(2, 4, 7), source: 'memory', note: 'the green of one lime, grated'}],
+    sources: ['memory'],
+  },
+  {
+    id: 'grapefruit',
+    group: 'fruit',
+    spellings: 'grapefruits, pink grapefruit, white grapefruit',
+    pieces: [{measure: 'count', grams: span(350, 490, 660), source: 'usda-sr28'}],
+    sources: ['usda-sr28'],
+  },
+  {
+    id: 'grapefruit juice',
+    ndb: '09404',
+    group: 'liquid',
+    spellings: 'juice of grapefruit, juice of a grapefruit',
+    density: span(1.03, 1.044, 1.06),
+    densitySource: 'usda-sr28',
+    pieces: [{measure: 'count', grams: span(130, 196, 230), source: 'usda-sr28'}],
+    sources: ['usda-sr28'],
+  },
+  {
+    id: 'grapefruit rind',
+    group: 'spice',
+    spellings:
+      'rind of grapefruit, rind of a grapefruit, grapefruit zest, zest of a grapefruit, grapefruit peel, peel of a grapefruit',
+    density: span(0.3, 0.4, 0.45),
+    densitySource: 'memory',
+    pieces: [{measure: 'count', grams: span(10, 18, 30), source: 'memory'}],
+    sources: ['memory'],
+  },
+  {
     id: 'grape juice',
     ndb: '09135',
     group: 'liquid',
@@ -732,7 +769,7 @@ export const fruit = itemRows([
   {
     id: 'shaddock',
     group: 'fruit',
-    spellings: 'grapefruit, pomelo',
+    spellings: 'pomelo, pummelo',
     pieces: [{measure: 'count', grams: span(200, 300, 1000), source: 'memory'}],
     sources: ['memory'],
   },

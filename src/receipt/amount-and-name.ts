@@ -11,6 +11,7 @@ import {sizeOf} from './likened-sizes.js'
 import {type Noun, readNoun} from './nouns.js'
 import {elided} from './same-amounts.js'
 import {eachBefore, eachList, eachTail} from './shared-amounts.js'
+import {fruitInParts} from './squeezed.js'
 import {weightInQuantity} from './stated-weight.js'
 import {unknownMeasure} from './unknown-measure.js'
 import {DESCRIBES, ENDER, FILLING, itemHere, measureHere, Phrases, type View} from './view.js'
@@ -208,6 +209,8 @@ function named(
   hedges: readonly string[],
 ): number {
   const {words, bits, tokens} = entries.view
+  const inParts = mode === 'list' ? fruitInParts(entries, at, quantity, noun, to) : -1
+  if (inParts > 0) return inParts
   let next = pastFurther(entries.view, noun.next, to)
   let {item} = noun
   // "this will make two loaves of bread": what comes of it, not what goes in.

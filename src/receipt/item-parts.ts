@@ -1,17 +1,16 @@
 import {partsOf} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
-import {type Amount, type Quantity, readAmount, readQuantity} from './amounts.js'
+import {type Quantity, readAmount, readQuantity} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {type Exact, HALF, ONE} from './exact.js'
 import {partItem, readNoun} from './nouns.js'
-import {DESCRIBES, ENDER, JOINT, PART, PREPARED, type View} from './view.js'
+import {AND, endsName, fruitsBehind, isAskedOfFruit, isSqueezed, OF_A_FRUIT} from './squeezed.js'
+import {ENDER, JOINT, PART, PREPARED} from './view.js'
 
 /**
  * Entries that are a part of something: juice and rind, yolks and whites, crumb, joints of meat.
  */
-
-const OF_A_FRUIT = / (?:juice|rind|pulp)$/
 
 /** The fruit that parts were last asked of, or that was last counted: "the zest of 3 lemons, juice of 2". Null where none was. */
 function fruitBefore({drafts}: Entries): string | null {
@@ -19,47 +18,6 @@ function fruitBefore({drafts}: Entries): string | null {
     ({item, row, low, measure}) => OF_A_FRUIT.test(item) || (row?.group === 'fruit' && low !== null && measure === 'count'),
   )
   return fruit === undefined ? null : fruit.item.replace(OF_A_FRUIT, '')
-}
-
-/** Whether no name follows at `at`: the text of the entry ends there, or goes on with what is done, or with another thing. */
-const endsName = ({tokens, bits}: View, at: number, to: number): boolean =>
-  at >= to ||
-  tokens[at]!.block !== tokens[at - 1]!.block ||
-  tokens[at]!.kind === 'mark' ||
-  (bits[at]! & (ENDER | DESCRIBES)) !== 0
-
-const AND = /^(?:and|&|\+|und)$/
-/** Behind a fruit, what is done with it whole: "the juice of a lemon and two oranges, sliced". */
-const USED_WHOLE = /^(?:peeled|pared|sliced|chopped|quartered|segmented|segments|slices|geschält|geschälte|cut|in)$/
-
-/** Whether a fruit is squeezed and grated as a rule: its juice has a row of its own. */
-const isSqueezed = ({id, group}: Item): boolean => group === 'fruit' && lookUpItem(`${id} juice`)?.id === `${id} juice`
-
-interface Fruit {
-  readonly amount: Amount
-  readonly item: string
-  readonly row: Item
-  readonly next: number
-}
-
-/**
- * “… and 2 oranges” behind "the juice of 1 lemon": the same part of another fruit. `at` is at "and", or at the comma of a row of fruits that
- * ends in "and"; empty where it goes on with something else.
- */
-function fruitsBehind(view: View, at: number, to: number): readonly Fruit[] {
-  const {words, tokens} = view
-  const last = at < to && AND.test(words[at]!)
-  if (at + 1 >= to || (!last && words[at] !== ',') || tokens[at]!.block !== tokens[at - 1]!.block) return []
-  const from = /^(?:of|von)$/.test(words[at + 1]!) ? at + 2 : at + 1
-  const amount = readAmount(view, from, to)
-  // "the rind of two lemons and one of orange"
-  const noun = amount === null ? null : readNoun(view, words[amount.next] === 'of' ? amount.next + 1 : amount.next, to, false)
-  if (amount === null || noun === null || noun.row === null || noun.item !== noun.row.id || !isSqueezed(noun.row)) return []
-  const past = words[noun.next] === ',' ? noun.next + 1 : noun.next
-  if (past < to && tokens[past]!.block === tokens[at]!.block && USED_WHOLE.test(words[past]!)) return []
-  const fruit = {amount, item: noun.item, row: noun.row, next: noun.next}
-  const more = fruitsBehind(view, noun.next, to)
-  return last || more.length > 0 ? [fruit, ...more] : []
 }
 
 /**
@@ -110,8 +68,11 @@ export function partOf(entries: Entries, at: number, i: number, to: number, mode
   }
   if (words[k] === 'only') k++
   // "Schale einer Zitrone", "Saft von 2 Zitronen"
-  if (/^(?:einer|eines)$/.test(words[k] ?? '')) k--
-  else if (!/^(?:of|von|vom)$/.test(words[k] ?? '')) return -1
+  if (/^(?:einer|eines|zweier|dreier)$/.test(words[k] ?? '')) k--
+  else if (!/^(?:of|von|vom)$/.test(words[k] ?? '')) {
+    if (!isAskedOfFruit(entries.view, k, to, parts)) return -1
+    k--
+  }
   if (k + 1 >= to) return -1
   k++
   const egg = parts[0] === 'white' || parts[0] === 'yolk'

@@ -385,6 +385,7 @@ const sentences: Book['sentences'] = [
   ['whole', 'ganz'],
   ['of one lemon', 'von einer Zitrone'],
   ['the yellow of one lemon, grated', 'das Gelbe einer Zitrone, gerieben'],
+  ['the green of one lime, grated', 'das Grüne einer Limette, gerieben'],
   ['one whole nutmeg, about 2 teaspoons grated', 'eine ganze Muskatnuss, gerieben etwa 2 Teelöffel'],
   ['one dried race', 'eine getrocknete Wurzel'],
   ['a whole ham', 'ein ganzer Schinken'],
