@@ -429,7 +429,7 @@ export const pattedDry: readonly string[] = words('pat, patted, wipe, wiped, rub
 
 /** What is done to an oven's heat, before "to 210 °C". */
 export const heatChanges: readonly string[] = words(
-  'lower, lowered, lowering, reduce, reduced, reducing, drop, dropping, turn, turned, turning, raise, increase',
+  'lower, lowered, lowering, reduce, reduced, reducing, drop, dropping, turn, turned, turning, raise, increase, reduzieren, reduziert, senken, zurückschalten, herunterschalten, runterschalten, herunterdrehen, zurückdrehen, erhöhen',
 )
 
 /** Before a heat that the dish is to have none of: "do not put it into a fierce oven", "avoid a hot oven". */

@@ -60,17 +60,28 @@ interface Heat {
   readonly sources: readonly string[]
   /** The token behind the figure that stands as its scale and is none. */
   readonly odd?: number
+  /** The same heat in degrees, written behind a mark with nothing between them. */
+  readonly also?: Heat
 }
 
 /** No word of these stands where a scale would. */
 const NO_SCALE: ReadonlySet<string> = new Set([...enders, ...stepVerbs, ...behindHeat, ...Object.keys(cardinals)])
 /** What is done to an oven's heat, where a syrup's or a milk's is brought to its own. */
 const CHANGES: ReadonlySet<string> = new Set(heatChanges)
+/** An oven does so on its way up. */
+const HEATS: ReadonlySet<string> = new Set(['heats', 'heat', 'heated', 'heating', 'preheats', 'preheat', 'comes', 'warms'])
 const BEFORE_DRYING = /^(?:at|about|around|bei|\()$/
 /** Less is what a dough, a milk or a room has, °C. */
 const LEAST_OVEN = 45
 /** A pot's heat is changed as well, °C. */
 const LEAST_CHANGED = 130
+/** What is baked, or the thermometer in it, does so. */
+const REACHES: ReadonlySet<string> = new Set(['reaches', 'reach', 'reached', 'registers', 'reads', 'hits', 'is', 'are', 'at'])
+const UNTIL: ReadonlySet<string> = new Set(['until', 'till', 'bis', 'when', 'once'])
+/** "until 75 °C in the thickest part", "until 75 °C inside". */
+const BEHIND_INSIDE: ReadonlySet<string> = new Set(['in', 'inside', 'within', 'internally', 'innen', 'im'])
+/** Nothing that is baked is hotter within, °C: candy and meringue apart, no crumb passes the boiling of its water. */
+const HOTTEST_CRUMB = 105
 const AFTER_SCALE = /^(?:for|until|till|about|and|or|then|in|oven|etwa|ca|bis|und|lang|backen)$/
 
 /** Degrees and gas marks that name one heat, at tokens [from, to). */
@@ -103,8 +114,8 @@ export class DegreeReader extends Walk {
     while (members.length < MOST_MEMBERS) {
       const heat = this.#degree(j, members.length > 0)
       if (heat === null) break
-      members.push(heat)
-      end = heat.end
+      members.push(heat, ...(heat.also === undefined ? [] : [heat.also]))
+      end = heat.also?.end ?? heat.end
       // Joined by a slash, a bracket, a comma or "or" they name one heat.
       let k = end
       let joints = 0
@@ -173,8 +184,12 @@ export class DegreeReader extends Walk {
       while (k < j + 3 && /^(?:mark|no|number|oven|regulo|\.)$/.test(this.word(k))) k++
       const n = tokens[k]
       if (n === undefined || n.kind !== 'number' || n.den === 0 || n.block !== tokens[i]!.block) return null
-      let low = n.num / n.den
-      let high = low
+      const both = this.#markAndDegrees(i, k)
+      if (both !== null) return both
+      // "gas mark 4/5": from one mark to the next, where no mark is called so.
+      const two = n.num > 1 && n.den > n.num && n.word !== '3/4'
+      let low = two ? n.num : n.num / n.den
+      let high = two ? n.den : low
       let end = k + 1
       const next = tokens[k + 2]
       if (
@@ -228,11 +243,12 @@ export class DegreeReader extends Walk {
       scale = unit.unit
       end = Math.max(unit.end, k)
     } else {
-      // Bare: "oven to 350", "a 350 oven", "(fan 160)".
+      // Bare: "oven to 350", "a 350 oven", "(fan 160)", "then reduce to 350".
       if (high < 100 || high > 600) return null
       const beforeWord = this.word(i - 1)
       const oven =
         fan ||
+        (low >= LEAST_CHANGED && this.#endsHeat(k) && (this.#isChanged(i) || this.#heatsTo(i))) ||
         (chained && FAN_AFTER.has(this.word(k))) ||
         OVENS.has(this.word(k)) ||
         (/^(?:to|at|of|about|bei|auf)$/.test(beforeWord) &&
@@ -279,6 +295,50 @@ export class DegreeReader extends Walk {
       sources,
       ...(odd === undefined ? {} : {odd}),
     }
+  }
+
+  /** "gas mark 5/190 °C", whose figures are one token at `k`: the mark, with the degrees beside it; null where they are none. */
+  #markAndDegrees(from: number, k: number): Heat | null {
+    const [, mark, figure] = /^(\d{1,2})\/(\d{3})$/.exec(this.word(k)) ?? []
+    const marked = celsiusOfGasMark(Number(mark))
+    if (figure === undefined || marked === null) return null
+    const unit = this.#unit(k + 1)
+    const scale = unit === null || unit.unit === '' ? this.#scale(Number(figure), false).scale : unit.unit
+    const celsius = scale === 'f' ? celsiusOfFahrenheit(Number(figure)) : Number(figure)
+    const one = {from, notes: [], explicit: true}
+    return {
+      ...one,
+      end: k + 1,
+      low: marked,
+      high: marked,
+      sources: ['gas-mark-table'],
+      also: {
+        ...one,
+        end: unit?.end ?? k + 1,
+        low: celsius,
+        high: celsius,
+        sources: scale === 'f' ? ['receipt', 'nist-sp811'] : ['receipt'],
+      },
+    }
+  }
+
+  /** Whether nothing at `k` makes of the figure before it an amount: "reduce to 350 ml". */
+  #endsHeat(k: number): boolean {
+    const token = this.tokens[k]
+    return (
+      token === undefined ||
+      token.block !== this.tokens[k - 1]!.block ||
+      (token.kind === 'mark' && !/^[%x×/-]$/.test(token.word)) ||
+      AFTER_SCALE.test(token.word)
+    )
+  }
+
+  /** "while the oven heats to 450", "heat the oven, with the pan in it, to 230": the oven is named before in the same sentence. */
+  #heatsTo(from: number): boolean {
+    if (!/^(?:to|auf)$/.test(this.word(from - 1)) || !HEATS.has(this.word(from - 2))) return false
+    const low = this.floor(from, 12)
+    for (let k = from - 2; k >= low; k--) if (OVENS.has(this.word(k))) return true
+    return false
   }
 
   /** "180 zonk for 40 minutes": whether the word at `k`, behind a figure, can only be meant as its scale. */
@@ -412,6 +472,7 @@ export class DegreeReader extends Walk {
     // "Bake to 190 °F internal"
     if (/^(?:internal|inside|core|innen)$/.test(this.word(end))) return false
     if (baking && members[0]!.low >= LEAST_CHANGED && this.#isChanged(from)) return true
+    if (coolest < HOTTEST_CRUMB && this.#isReached(from)) return false
     const low = this.floor(from, 14)
     for (let k = from - 1; k >= low; k--) {
       const word = this.word(k)
@@ -444,6 +505,25 @@ export class DegreeReader extends Walk {
     const low = this.floor(from, 6)
     for (let k = from - 2; k >= low; k--) if (CHANGES.has(this.word(k))) return true
     return false
+  }
+
+  /** "until the chicken reaches 74 °C", "till it registers 165 °F", "bis 75 °C erreicht sind": what is baked is so hot within, and no oven. */
+  #isReached(from: number): boolean {
+    const near = this.floor(from, 3)
+    let reached = -1
+    for (let k = from - 1; k >= near && reached < 0; k--) if (REACHES.has(this.word(k))) reached = k
+    const low = this.floor(from, 10)
+    for (let k = (reached < 0 ? from : reached) - 1; k >= low; k--) {
+      const word = this.word(k)
+      if (OVENS.has(word) || this.tokens[k]!.kind === 'mark') return false
+      if (UNTIL.has(word)) return reached >= 0 || (k === from - 1 && BEHIND_INSIDE.has(this.word(this.#pastUnit(from))))
+    }
+    return false
+  }
+
+  /** The token behind a figure at `from` and its unit. */
+  #pastUnit(from: number): number {
+    return this.#unit(from + 1)?.end ?? from + 1
   }
 
   /** "Bake straight from the fridge at 245 °C": where it comes from. */

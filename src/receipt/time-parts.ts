@@ -1,3 +1,4 @@
+import {heatChanges} from '../lexicon/grammar-words.js'
 import {wordsUsed} from '../lexicon/row.js'
 import type {TimeWord} from '../lexicon/schema.js'
 import {timeWords} from '../lexicon/time-words.js'
@@ -88,8 +89,11 @@ const OTHER_CASE = timeWordsOf('other case')
 
 /** Whether a time of baking goes on where the one before it ended. */
 export function goesOn(tokens: readonly Token[], before: number, from: number, to: number): boolean {
-  if (from - before > 25 || tokens[before - 1]!.block !== tokens[from]!.block) return false
-  let on = false
+  const apart = tokens[from]!.block - tokens[before - 1]!.block
+  if (from - before > 25 || apart > 1) return false
+  let on = isChangedBetween(tokens, before, from)
+  // The next step of a method goes on only where it says that the oven is made cooler or hotter for it.
+  if (apart === 1 && !on) return false
   for (let k = before; k < to; k++) {
     const {word} = tokens[k]!
     if (k < from && OTHER_CASE.has(word)) return false
@@ -99,6 +103,26 @@ export function goesOn(tokens: readonly Token[], before: number, from: number, t
   // "ten minutes more", but "ten minutes longer, if very deep"
   if (!/^(?:more|longer|further)$/.test(tokens[to]?.word ?? '')) return false
   return tokens[to + 1]?.word !== 'if' && tokens[to + 2]?.word !== 'if'
+}
+
+const CHANGES: ReadonlySet<string> = new Set(heatChanges)
+const WHAT_CHANGES = /^(?:heat|temperature|oven|temp|hitze|temperatur|ofen)$/
+const FIGURE = /^\d{3}$/
+
+/** "Lower the heat to 350 °F and bake 35 minutes", "turn it down to gas 4, 35 minutes": the same things bake on at another heat. */
+function isChangedBetween(tokens: readonly Token[], before: number, from: number): boolean {
+  for (let k = before; k < from; k++) {
+    if (!CHANGES.has(tokens[k]!.word)) continue
+    // The German verb stands behind: "die Hitze auf 200 °C reduzieren".
+    let l = k
+    while (l > before && l > k - 8 && tokens[l - 1]!.block === tokens[k]!.block && !endsSentence(tokens, l - 1)) l--
+    for (; l < from && l < k + 8 && tokens[l]!.block === tokens[k]!.block && !endsSentence(tokens, l); l++) {
+      const {word} = tokens[l]!
+      if (WHAT_CHANGES.test(word)) return true
+      if (/^(?:to|auf)$/.test(word) && (FIGURE.test(tokens[l + 1]!.word) || tokens[l + 1]!.word === 'gas')) return true
+    }
+  }
+  return false
 }
 
 /** "altogether 75 minutes", "75 minutes in all", "a total of 75 minutes". */

@@ -1,4 +1,4 @@
-import {cardinals} from '../lexicon/grammar-words.js'
+import {cardinals, heatChanges} from '../lexicon/grammar-words.js'
 import {itemAt} from '../lexicon/index.js'
 import {tasks} from '../lexicon/oven-words.js'
 import {DRIES, isDriedWarm, LEAST_DRYING} from './drying-heat.js'
@@ -31,6 +31,7 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
     besideHeat(tokens, from, to)
   )
     return 'bake'
+  if (isAfterChange(tokens, from)) return 'bake'
   let hot: boolean | undefined
   const inHeat = (): boolean => {
     hot ??= besideHeat(tokens, from, to, WARM) || sentenceHas(tokens, from, OVEN)
@@ -95,6 +96,26 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
   if (early && !isLabelled(tokens, from)) return 'other'
   return besideHeat(tokens, from, to) ? 'bake' : null
 }
+
+/** "then reduce the heat to 350° for 40 minutes", "turn down to 180 °C, 30 minutes": how long it bakes on. */
+function isAfterChange(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  let to = -1
+  for (let k = from - 1; k > from - 8 && tokens[k]?.block === block && !endsSentence(tokens, k); k--) {
+    const {word, kind, num, den} = tokens[k]!
+    if (to < 0 && /^(?:to|auf)$/.test(word)) {
+      const figure = tokens[k + 1]!
+      if (figure.kind !== 'number' || figure.den !== 1 || figure.num < LEAST_HEAT) return false
+      to = k
+    } else if (to >= 0 && CHANGES.has(word)) return true
+    // "reduce to 350 and bake, stirring, 30 minutes" is told by its own words.
+    else if (to < 0 && !(kind === 'number' && den === 1 && num >= LEAST_HEAT) && !BEHIND_FIGURE.test(word)) return false
+  }
+  return false
+}
+
+const CHANGES: ReadonlySet<string> = new Set(heatChanges)
+const BEHIND_FIGURE = /^(?:for|about|a|further|another|°|℃|℉|degrees?|grad|c|f|,|fan|\(|\)|\/|gas|mark)$/
 
 /** Words between a place and the time it is said of that make it another step's. */
 const NEXT = /^(?:and|or|then|und|oder|dann|,|;|before|bevor|until|bis)$/
@@ -350,7 +371,8 @@ function isHeated(tokens: readonly Token[], oven: number): boolean {
   const {block} = tokens[oven]!
   for (let k = oven - 1; k >= 0 && k >= oven - 4 && tokens[k]!.block === block && tokens[k]!.kind === 'word'; k--) {
     const {word} = tokens[k]!
-    if (word.startsWith('preheat')) return true
+    // "in a preheated oven"
+    if (word === 'preheat' || word === 'preheating') return true
     // "heat the oven", but "in a quick well heat oven"
     if (word === 'heat' || word === 'heating') return /^(?:the|your|up)$/.test(tokens[k + 1]!.word)
     if (word === 'in' || word === 'into') return false

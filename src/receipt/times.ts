@@ -2,6 +2,7 @@ import {cardinals, fractions} from '../lexicon/grammar-words.js'
 import {hedgeAmounts} from '../lexicon/hedge-amounts.js'
 import type {TimeWord} from '../lexicon/schema.js'
 import {timeSpans, timeUnits, timeWords} from '../lexicon/time-words.js'
+import {minutesAtHeat, minutesUnsaid} from './minutes-unsaid.js'
 import {type Section, type Token, tokenise} from './section.js'
 import {REACH, sentenceHas} from './sentences.js'
 import {overAndAbove, perWeight} from './time-by-weight.js'
@@ -143,7 +144,9 @@ function fractionAt(tokens: readonly Token[], i: number): {value: number; end: n
   if (t?.kind === 'word' && FILLERS.has(t.word)) t = tokens[++at]
   if (t === undefined || t.kind !== 'word' || !Object.hasOwn(PARTS, t.word)) return null
   const [n, d] = PARTS[t.word]!
-  return (top * n) / d < 1 ? {value: (top * n) / d, end: at + 1} : null
+  // "six quarters of an hour" is how an hour and a half is said of a roast.
+  const ofHour = d === 4 && /^(?:of)$/.test(tokens[at + 1]?.word ?? '') && tokens[at + 3]?.word === 'hour'
+  return (top * n) / d < 1 || ofHour ? {value: (top * n) / d, end: at + 1} : null
 }
 
 /** Minutes of a word for a unit of time; null where it is none. */
@@ -388,8 +391,10 @@ function durationAt(tokens: readonly Token[], i: number, between: boolean): {low
       }
       const after = here(next.end)
       const number = next.low * unit
+      // "half an hour, or three quarters, according to the thickness"
+      const quarters = joiner === 'or' && unit === 60 && first.fraction && next.fraction && !next.figure
       if (
-        comma ||
+        (comma && !quarters) ||
         (after !== undefined && after.kind === 'word' && !FOLLOWS_TIME.has(after.word)) ||
         number <= high ||
         next.low > 90
@@ -469,7 +474,9 @@ export function readTimes(section: Section): TimePhrase[] {
     }
     const previous = tokens[i - 1]?.word ?? ''
     const duration =
-      durationAt(tokens, i, previous === 'between' || previous === 'from') ?? minutesUnsaid(tokens, i, found.at(-1)?.to ?? -1)
+      durationAt(tokens, i, previous === 'between' || previous === 'from') ??
+      minutesUnsaid(tokens, i, found.at(-1)?.to ?? -1) ??
+      minutesAtHeat(tokens, i)
     if (duration === null) continue
     let from = i
     let to = duration.end
@@ -549,22 +556,6 @@ export function readTimes(section: Section): TimePhrase[] {
   )
   const bakes = times.some(({of}, n) => of === 'bake' && !aside[n])
   return times.map((time, n): TimePhrase => (bakes && aside[n] ? {...time, of: 'other'} : time))
-}
-
-/** "20 minutes at 220 °C, then 30 at 180": figures whose unit is that of the time before, which ended at `before`. */
-function minutesUnsaid(tokens: readonly Token[], i: number, before: number): {low: number; high: number; end: number} | null {
-  const {kind, block, den, num} = tokens[i]!
-  if (kind !== 'number' || den !== 1 || num < 2 || num > 90 || before < 1 || i - before > 12) return null
-  if (tokens[before - 1]!.block !== block || !/^(?:min|mins|minutes?|\.)$/.test(tokens[before - 1]!.word)) return null
-  let then = false
-  for (let k = before; k < i; k++) then ||= tokens[k]!.word === 'then' || tokens[k]!.word === 'another'
-  if (!then) return null
-  const second = tokens[i + 1]?.word === '-' || tokens[i + 1]?.word === 'to' ? tokens[i + 2] : undefined
-  const range = second?.kind === 'number' && second.den === 1 && second.num > num && second.num <= 90
-  const end = range ? i + 3 : i + 1
-  const next = tokens[end + (/^(?:more|longer|further)$/.test(tokens[end]?.word ?? '') ? 1 : 0)]
-  if (next === undefined || next.block !== block || !/^(?:at|in)$/.test(next.word)) return null
-  return {low: num, high: range ? second.num : num, end}
 }
 
 /** "Up to 24 hours": the most that it may be. Nobody says how little: the row of `hedge-amounts` does for what is baked. */
