@@ -242,3 +242,25 @@ describe('what stands by itself', () => {
     expect(kinds.find(({id}) => id === herbs.kind)?.sign).toMatch(/crumble between the fingers/)
   })
 })
+
+/** Common practice, no source. */
+describe('bread that goes into a dish', () => {
+  const pudding =
+    'Cut half a loaf of bread in dice, pour over it 2 quarts of milk, 6 eggs and half a pound of sugar; cover with paste and bake 1 hour.\n'
+
+  it('does not make a bread of it', () => {
+    expect(read(`# A supper dish\n\n${pudding}`).kind).toBeNull()
+    expect(read(`# A whitpot\n\n${pudding}`).kind).toBe('pudding')
+    expect(
+      read(
+        '# For Sundays\n\nTake 2 pounds of flour and half a pint of yeast. Make the loaf of bread round, and bake it an hour.\n',
+      ).kind,
+    ).toBe('white bread')
+  })
+
+  it('nor is what is done on a griddle baked, whatever its text calls it', () => {
+    const fritters = '# Fritters\n\nMix a pint of milk, 2 eggs and flour. Grease the griddle; small cakes are best baked thin.'
+    expect(read(fritters).inferred.find(({field}) => field === 'kind')?.value).toBe('not baked')
+    expect(read(`${fritters} Or bake them in a hot oven.`).kind).not.toBe('not baked')
+  })
+})

@@ -74,3 +74,31 @@ describe('small ones', () => {
     expect(inferred.find(({field}) => field === 'vessel')?.value).toBe(vessel)
   })
 })
+
+/** Common practice, no source: what is measured, laid over or stood on a sheet is not what a thing is baked in. */
+describe('what is no vessel to bake in', () => {
+  const vessel = (text: string): string | undefined =>
+    translate(text, {file: 'a.md'}).receipts[0]!.inferred.find(({field}) => field === 'vessel')?.value
+
+  it.each([
+    [
+      'cups in brackets',
+      '# Granola\n\n- 300 g rolled oats (≈3 cups)\n- 3 tbsp oil\n\nSpread on a baking tray and bake at 150 °C.',
+      /^sheet/,
+    ],
+    [
+      'parchment over a cake',
+      '# Christmas cake\n\n- 450 g currants\n- 225 g flour\n- 225 g butter\n- 4 eggs\n\nBake at 140 °C for 4 hours. Cover the top with a double square of parchment.',
+      /^round/,
+    ],
+    [
+      'paper cases of buns',
+      '# Cinnamon buns\n\n- 500 g flour\n- 20 g fresh yeast\n- 300 g milk\n\nMakes 40 buns. Put in paper cases on a baking sheet. Bake at 250 °C for 8 min.',
+      /^sheet/,
+    ],
+  ])('%s', (_, text, found) => expect(vessel(text)).toMatch(found))
+
+  it('but cups that a custard is baked in are', () => {
+    expect(vessel('# Custard\n\n- 1 pint milk\n- 4 eggs\n\nBake it (in 6 cups) at 150 °C for 40 minutes.')).toMatch(/^round 3/)
+  })
+})

@@ -972,7 +972,7 @@ const rows: readonly KindRow[] = [
     id: 'pudding',
     title: 'Baked pudding',
     words: words(
-      'baked pudding, bread pudding, bread and butter pudding, bread-and-butter pudding, apple pudding, lemon pudding, orange pudding, cottage pudding, sago pudding, tapioca pudding, ground rice pudding, almond pudding, batter pudding, marrow pudding, quince pudding, potato pudding, carrot pudding, sunderland pudding, sponge pudding, crumble, charlotte, apple charlotte, brown betty, pan dowdy, pandowdy, cobbler, pudding, reisauflauf, auflauf',
+      'baked pudding, bread pudding, bread and butter pudding, bread-and-butter pudding, apple pudding, lemon pudding, orange pudding, cottage pudding, sago pudding, tapioca pudding, ground rice pudding, almond pudding, batter pudding, marrow pudding, quince pudding, potato pudding, carrot pudding, sunderland pudding, whitpot, white pot, whitepot, white-pot, sponge pudding, crumble, charlotte, apple charlotte, brown betty, pan dowdy, pandowdy, cobbler, pudding, reisauflauf, auflauf',
     ),
     endings: words('auflauf'),
     band: 'moderate',
@@ -1443,7 +1443,7 @@ const rows: readonly KindRow[] = [
     source: 'common-practice',
   },
   {
-    id: 'jelly',
+    id: 'not baked',
     title: 'Dishes not baked',
     words: words(
       'blancmange, blanc-mange, jelly, ice cream, syllabub, trifle, whip, boiled pudding, pickles, preserves, cordial, wine, sauce, soup',

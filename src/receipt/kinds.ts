@@ -146,7 +146,8 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
   const title = section.title === '' ? null : byTitle(section.title)
   let bakes = false
   for (const token of section.tokens) if (BAKES.has(token.word)) bakes = true
-  if (!bakes && OTHERWISE.test(section.title)) return {id: UNBAKED_ID, words: section.title, by: 'title'}
+  if (OTHERWISE.test(section.title) && (!bakes || isOnGriddle(section)))
+    return {id: UNBAKED_ID, words: section.title, by: 'title'}
   if (title === null) {
     const food = fromOven(section.title)
     if (food !== null) return food
@@ -160,7 +161,7 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
     }
     const dried = driedByTitle(section.title)
     if (dried !== null) return dried
-    const told = bakes ? byText(section) : null
+    const told = bakes ? byText(section, ingredients) : null
     // "Leave to dry" says that of herbs as well as of fruit.
     if (told !== null && told.id !== DRYING_FRUIT) return told
     return driedByText(section, ingredients) ?? told ?? (bakes || isFired(section) ? byItems(ingredients) : null)
@@ -188,6 +189,17 @@ function isFired({tokens}: Section): boolean {
   }
   return degrees
 }
+/** Fritters “baked quite thin” on a griddle or in a spider: what stands on the fire, with no word of an oven. */
+function isOnGriddle({tokens}: Section): boolean {
+  let griddle = false
+  for (const {word} of tokens) {
+    if (OVEN.test(word)) return false
+    griddle ||= GRIDDLES.has(word)
+  }
+  return griddle
+}
+const OVEN = /oven|ouen|ofen/
+const GRIDDLES: ReadonlySet<string> = new Set(['griddle', 'spider', 'girdle', 'bakestone'])
 const NOT_FIRED: ReadonlySet<string> = new Set(potWork)
 
 /** Dishes named by the way they are cooked, other than in the oven. */
@@ -210,7 +222,7 @@ function inPapers({tokens}: Section, words: string): boolean {
 const GENERIC = /^(?:pies?|cakes?)$/
 const MEAT_PIE = 'meat pie'
 /** The row of what never sees the oven. */
-export const UNBAKED_ID = 'jelly'
+export const UNBAKED_ID = 'not baked'
 /** Kinds that are baked only: what is boiled of them is a step. */
 const NEVER_BOILED: ReadonlySet<string> = new Set(
   'beans,stew,baked pasta,roast meat,roast poultry,baked fish,potted,roast vegetables,baked fruit,drying fruit,drying herbs,granola,meat pie,pasties,sausage rolls,meat loaf,souffle'.split(
@@ -337,9 +349,15 @@ const COMPANY: ReadonlySet<string> = new Set(['with', 'as', 'like', 'after', 'be
 /** Two mentions of a plain word among the first, or one of a phrase. */
 const LEAST_SCORE = 4
 
-function byText(section: Section): KindFound | null {
+function byText(section: Section, ingredients: readonly ReadIngredient[]): KindFound | null {
   const votes = new Map<string, {score: number; words: string}>()
-  const found = phrasesIn(TREE, section.tokens)
+  // "Half a loaf of bread in dices": a bread with an amount goes in.
+  const goesIn = ingredients.filter(({amount, item}) => amount !== null && lookUpItem(item)?.group === 'bread')
+  const found = phrasesIn(TREE, section.tokens).filter(({from, to}) => {
+    const {start} = section.tokens[from]!
+    const {end} = section.tokens[to - 1]!
+    return !goesIn.some((one) => one.start <= start && one.end >= end)
+  })
   found.forEach((phrase, index) => {
     if (UNBAKED.has(phrase.row.id)) return
     const length = phrase.to - phrase.from

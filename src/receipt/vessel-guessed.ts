@@ -38,6 +38,8 @@ const SHEET = rowOf('baking-sheet')
 const LOAF_TIN = rowOf('loaf-pan')
 const PLAIN_TIN = rowOf('tin-kettle')
 const RAISED = 'patty-shell'
+const PAPER_CASES = /^(?:paper )?cases?$/
+const SOUFFLE = 'souffle'
 const SHALLOW = rowOf('gingerbread-pan')
 
 /** A cake that bakes in this share of the shortest time of its kind, or less, lies in a shallower tin. Common practice, no source. */
@@ -126,6 +128,8 @@ function ofNamed(
   // Nor does "a tin" of what is baked by the sheetful: it is a flat one.
   if (named.row.shape === 'free-standing' && named.row.id !== GREAT_LOAF && row.vessel.startsWith('free-standing')) return own
   if (tin && row.vessel.startsWith('sheet')) return own
+  // Small cakes stand in paper cases as they do without them.
+  if (PAPER_CASES.test(said) && row.id !== SOUFFLE) return own
   // A small raised pie is the crust that stands by itself.
   if (named.row.id === RAISED && row.vessel.startsWith('sheet')) return own
   // "All sorts of sweet dishes"

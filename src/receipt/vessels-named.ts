@@ -27,6 +27,29 @@ export function isUpon(tokens: readonly Token[], at: number): boolean {
   return false
 }
 
+/** Whether a number of cups stands in brackets, and is not said to be baked in: "(about 3 cups)", "(1½ Australian cups)", "(in 6 cups)". */
+function isMeasuredBeside(tokens: readonly Token[], at: number): boolean {
+  let number = false
+  for (let i = at - 1; i >= at - MOST_BETWEEN - 1 && tokens[i]?.block === tokens[at]!.block; i--) {
+    const {word, kind} = tokens[i]!
+    if (/^(?:in|into)$/.test(word)) return false
+    number ||= kind === 'number'
+    if (word === '(') return number
+  }
+  return false
+}
+
+const COVERS = /^(?:cover|covered|covering|over|wrap|wrapped|tie|tied|protect|lay|top|between)$/
+/** Whether what is named at token `at` is laid over the dish: a word for that stands before it in its sentence, and none that it lies beneath. */
+function isOverIt(tokens: readonly Token[], at: number): boolean {
+  let over = false
+  for (let i = at - 1; i >= at - 10 && tokens[i]?.block === tokens[at]!.block && !/^[.;:]$/.test(tokens[i]!.word); i--) {
+    if (UPON.has(tokens[i]!.word)) return false
+    over ||= COVERS.test(tokens[i]!.word)
+  }
+  return over
+}
+
 const telling = (row: VesselRow): number => (row.shape === 'none' ? 0 : BEFORE_BAKING.has(row.id) ? 1 : 2)
 
 /**
@@ -53,6 +76,10 @@ export function vesselsNamed(section: Section, ingredients: readonly ReadIngredi
     if (to - from === 1 && last.stem === 'sheet' && (!isUpon(tokens, from) || tokens[to]?.word === 'of')) return false
     // "Mould into twenty manchets"
     if (to - from === 1 && /^mou?ld$/.test(first.word) && MOULDED.has(tokens[to]?.word ?? '')) return false
+    // "300 g oats (≈3 cups)": a measure.
+    if (last.stem === 'cup' && to - from === 1 && isMeasuredBeside(tokens, from)) return false
+    // "Cover the top with a double square of parchment"
+    if (last.word === 'parchment' && isOverIt(tokens, from)) return false
     // "| Flour | Cups |": a measure.
     if (last.stem === 'cup' && section.blocks[last.block]!.kind === 'row') return false
     // "Slice the apples into rings"

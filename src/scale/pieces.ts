@@ -35,5 +35,5 @@ export const notMixed: ReadonlySet<string> = new Set([
   'drying herbs',
   'rusks',
   'rice pudding',
-  'jelly',
+  'not baked',
 ])

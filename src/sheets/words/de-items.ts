@@ -919,5 +919,5 @@ export const deKinds: Readonly<Record<string, string>> = {
   'drying herbs': 'Kräuter, getrocknet',
   'drying wood': 'Holz, für das nächste Feuer getrocknet',
   granola: 'geröstete Flocken, Nüsse und Samen',
-  jelly: 'nicht Gebackenes',
+  'not baked': 'nicht Gebackenes',
 }

@@ -59,5 +59,5 @@ export const deSigns: Readonly<Record<string, string>> = {
   'drying herbs': 'die Blätter zerbröseln zwischen den Fingern, die Stiele brechen',
   'drying fruit': 'ledrig, keine Nässe, wenn man ein Stück zerreißt',
   granola: 'gleichmäßig gefärbt; zweimal wenden',
-  jelly: 'kommt nicht in den Ofen',
+  'not baked': 'kommt nicht in den Ofen',
 }
