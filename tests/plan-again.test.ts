@@ -331,9 +331,9 @@ describe('a day planned again', () => {
     // What was set in after the test stands where the plan made at the test has it.
     const cool = {at, off: -20}
     const again = planAgain({oven: read.oven, day: read.day, now: at}, problem, plan, logged([cool], []))
-    const next = again.plan.loads.find((load) => load.at === at)!
-    const rows = next.dishes.map((d) => ({at, what: 'set in', dish: d.dish}))
-    const later = planAgain({oven: read.oven, day: read.day, now: at + 5}, problem, plan, logged([cool], rows))
+    const [next] = again.plan.loads as [(typeof again.plan.loads)[number]]
+    const rows = next.dishes.map((d) => ({at: next.at, what: 'set in', dish: d.dish}))
+    const later = planAgain({oven: read.oven, day: read.day, now: next.at + 5}, problem, plan, logged([cool], rows))
     for (const {dish, placed} of later.problem.done!.set) expect(placed).toEqual(next.placed.filter((p) => p.dish === dish))
     expect(inside(later).sort()).toEqual(next.dishes.map((d) => d.dish).sort())
     expect(checked(later)).toEqual([])

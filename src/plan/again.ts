@@ -9,7 +9,7 @@ import {halfHourWanting} from './half-hour.js'
 import type {InForce} from './in-force.js'
 import {fireDecided, fireUnlogged, oneFire, stillFirst} from './later-fires.js'
 import {coldFood, coldWhenDrawn, drawnLate} from './left-in.js'
-import {momentsOf, toldBy} from './moments.js'
+import {momentsOf, toldBy, wentOtherwise} from './moments.js'
 import type {PlanOptions} from './options.js'
 import {byOwnNames} from './own-names.js'
 import {rules} from './rules.js'
@@ -109,7 +109,8 @@ function named(dishes: readonly Dish[], {since}: Asked): Dish[] {
 
 /**
  * The plan that was followed until now. What the log does not tell of is taken to have been done as the plan had it that was good at the
- * time: each reading so far had the day planned again, and a dish that was then left in for longer is in the oven still.
+ * time: each reading so far had the day planned again, and each opening that went otherwise than planned; and a dish that was then left in for
+ * longer is in the oven still.
  */
 function followedUntil(
   now: number,
@@ -125,9 +126,10 @@ function followedUntil(
   let made: LogRow | null = null
   let asking: Asking | null = null
   let begun = problem
-  for (const moment of momentsOf(log, plan, now)) {
-    const told = toldBy(log, moment)
-    const {at} = moment
+  for (const {row, opening} of momentsOf(log, plan, now)) {
+    const told = toldBy(log, row)
+    const {at} = row
+    if (opening && !wentOtherwise(before, told, begun.dishes, row)) continue
     const anew = askedFrom(input.asked, asking, at)
     const key = JSON.stringify([told, (anew?.asking ?? asking)?.day, anew?.to.day])
     const done: Pick<Corrected, 'followed' | 'asking'> =
@@ -138,7 +140,7 @@ function followedUntil(
       asking = done.asking
       begun = {...problem, day: asking.day, dishes: asking.dishes}
     }
-    made = moment
+    made = row
     inForce.push({from: at, plan: before})
   }
   return {before, made, inForce, begun, asking}

@@ -12,6 +12,7 @@ import {type OvenSoFar, ovenSoFar} from './oven-so-far.js'
 import {planDay} from './planner.js'
 import {onFires, presumedBy, toldTimes} from './presumed.js'
 import {hoursOf} from './problem.js'
+import {rules} from './rules.js'
 import {secondFire} from './second-fire.js'
 import {simulator} from './simulator.js'
 import {type PassedOver, type SoFar, soFar} from './so-far.js'
@@ -106,7 +107,7 @@ export function correct(
   const least = anew ? hoursOf(day, dishes) : 0
   const oven = ovenSoFar(input, {now, log, firing, plan, secondAt: second.at, set, dishes: byId, ambient, least})
   const doughs = doughsOf(anew ?? begun, dishes).filter(({dish}) => byId.has(dish))
-  const done = {now, lit, set, plan, ...(anew ? {anew: anew.fresh} : {})}
+  const done = {now: underWay(now, so, followed, log), lit, set, plan, ...(anew ? {anew: anew.fresh} : {})}
   const restWith = (some: readonly PlannedDough[]): PlanProblem => ({
     ...problem,
     day,
@@ -127,6 +128,19 @@ export function correct(
     unlit: second.unlit,
     passedOver: so.passedOver,
   }
+}
+
+/**
+ * From when on the rest of a day is planned: now, or the beginning of the five minutes that run where the plan that was followed has an opening
+ * then and the log tells of none since. What is due at this moment is not late, and not moved for it.
+ */
+function underWay(now: number, {toCome, set}: SoFar, {loads}: Plan, {rows}: FiringLog): number {
+  const from = rules.tick * Math.floor(now / rules.tick)
+  const isIn = (id: string): boolean => set.some(({dish, drawn}) => dish === id && drawn === null)
+  const due =
+    toCome.some(({at}) => at === from) ||
+    loads.some(({dishes}) => dishes.some(({dish, draw}) => draw.likely === from && isIn(dish)))
+  return due && !rows.some(({what, at}) => what !== 'reading' && what !== 'note' && at > from && at <= now) ? from : now
 }
 
 /** The dishes of a day that no plan had before, of receipts that the log knows nothing of till then. */

@@ -181,13 +181,18 @@ export function risenWithin({done}: PlanProblem, dish: Dish, load: number | unde
   // What is not shaped yet proves from now on at the soonest.
   const shaped = own?.shaped !== undefined ? own.shaped + slow.proving : prove > 0 ? Math.max(risen, done.now) : risen
   const ready = shaped + work.shape + prove
+  // Nor can what has still to be shaped be in the oven before that is done, and it has proved as long as it must.
+  const toShape = own?.shaped === undefined && !own?.cool ? done.now + work.shape : Number.NEGATIVE_INFINITY
+  const provesLeast = Math.min(dough.prove?.low ?? 0, Math.max(0, prove - SHORT.minutes))
   return {
     least: Math.max(
+      toShape + rules.leastRise * prove,
       ready - (1 - rules.leastRise) * (own?.shaped === undefined && !own?.cool ? risingOf(dish) : prove),
       own?.behind && !own.behind.early ? own.behind.until : Number.NEGATIVE_INFINITY,
     ),
     // What was seen not to have risen is no sooner fit than it is looked at again.
     from: Math.max(
+      toShape + provesLeast,
       ready - Math.min(mayBeShort(dish), own?.cool ? (1 - rules.leastRise) * prove : Number.POSITIVE_INFINITY),
       own?.behind?.until ?? Number.NEGATIVE_INFINITY,
     ),

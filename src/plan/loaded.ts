@@ -118,9 +118,14 @@ class LoadedPlanner {
     const easing = this.#given !== null && this.#ease === null
     const kept = easing ? this.#inHand() : null
     // What nobody had asked for before has its place in no plan in hand: the rest may rather be moved for it.
-    const anew = kept !== null && (this.#day.problem.done?.anew?.size ?? 0) > 0
+    const anew = kept !== null && ((this.#day.problem.done?.anew?.size ?? 0) > 0 || this.#mayHaveMore(kept))
     if (kept) return anew ? better(kept, this.#fromNow(asBefore)) : kept
     return this.#fromNow(asBefore)
+  }
+
+  /** What the plan in hand left out may have its place by now, where others move for it. Of a day of many dishes it is not looked for. */
+  #mayHaveMore({unplaced}: Settled): boolean {
+    return unplaced.length > 0 && this.#n <= FEW_JOBS
   }
 
   /** All that is still to be set in laid out anew, whatever plan is in hand. */
@@ -478,6 +483,8 @@ function eased(settled: Settled): Settled {
   return {...settled, eased: true}
 }
 
+/** Parts of a day for which what is left out is looked for again each time it is planned. */
+const FEW_JOBS = 8
 /** Share of the moves that leave a dish out while a plan is gone on with. */
 const LEAVE = 0.04
 /** Rounds in which that has to come to a plan where it is a trial. */

@@ -1,5 +1,6 @@
 import type {Dish} from '../scale/types.js'
 import type {Hands} from './hands.js'
+import {notMadeBefore} from './made-by.js'
 import {isMadeUp, makingOf} from './making-time.js'
 import {isNight} from './model.js'
 import {rules} from './rules.js'
@@ -33,6 +34,8 @@ interface Task {
   readonly minutes: number
   /** Minutes that it may wait. */
   readonly waits: number
+  /** It is not begun before. */
+  readonly soonest: number
   /** Minutes that have no hour yet. */
   left: number
   from: number
@@ -98,7 +101,9 @@ function tasksOf(problem: PlanProblem, plan: Plan): Task[] {
           const dish = byId.get(id)
           if (!dish || !isMadeUp(dish)) return []
           const {minutes, waits} = makingOf(dish, count)
-          return [{dish, load: number, at, minutes, waits, left: minutes, from: at, to: at}]
+          // What is set in by now is made up, whatever the plan thought of it.
+          const soonest = Math.min(rules.tick * Math.ceil(notMadeBefore(problem, dish) / rules.tick), at - rules.tick)
+          return [{dish, load: number, at, minutes, waits, soonest, left: minutes, from: at, to: at}]
         })
         .sort((a, b) => a.waits - b.waits || b.minutes - a.minutes)
     })
@@ -115,7 +120,7 @@ function fill(problem: PlanProblem, tasks: readonly Task[], hands: Hands, spare:
   const {at} = tasks[0]!
   for (let t = at - rules.tick; t >= at - rules.madeUpBefore && !isNight(problem, t); t -= rules.tick) {
     let free = spare.get(t) ?? hands.spare(t, rules.tick)
-    const open = tasks.filter(({left}) => left > 0)
+    const open = tasks.filter(({left, soonest}) => left > 0 && t >= soonest)
     if (open.length === 0) return
     for (const task of open) {
       const minutes = Math.min(free, task.left, rules.tick)

@@ -10,6 +10,7 @@ import type {FloorGrid} from './floor-grid.js'
 import {type Followed, followed} from './followed.js'
 import {handlingOf, wake} from './hands.js'
 import {isSlackWork} from './keeps.js'
+import {madeUpBy} from './made-by.js'
 import {madeRightBefore} from './making-time.js'
 import {phrase} from './phrases.js'
 import {rules, weights} from './rules.js'
@@ -56,6 +57,8 @@ export interface Job {
   readonly was?: Followed
   /** When its dough is fit to be set in, on a day that has begun. */
   readonly risen?: Window
+  /** When it can have been made up, of what has no dough. */
+  readonly made?: Window
 }
 
 /** A curve with the choices on it, at one phase of the 5-minute clock against the lighting. */
@@ -282,6 +285,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         // What goes in in parts mostly goes in at once, and is made as one.
         making: madeRightBefore(dish, left),
         ...(dish.dough && problem.done ? {risen: risenWithin(problem, dish, was?.load.number, count)} : {}),
+        ...madeOf(madeUpBy(problem, dish, was?.load.number, count)),
         ...(was ? {was} : {}),
       })
       at += count
@@ -289,6 +293,8 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
   }
   return jobs
 }
+
+const madeOf = (made: Window | null): {readonly made?: Window} => (made ? {made} : {})
 
 /**
  * Whether there is a fire after which the back and the mouth differ by more than a dish's range, so that it has no place across the floor:
@@ -506,7 +512,7 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
     let count = 0
     const cost = new Float64Array(c.s.length)
     // Where the day is planned again, a move away from the plan that was being followed costs a little.
-    const {was, risen} = job
+    const {was, made, risen = made} = job
     const fresh = job.since === null
     const due = job.due ?? Number.POSITIVE_INFINITY
     const bears = dearFrom(job)

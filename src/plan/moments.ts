@@ -1,5 +1,7 @@
 import type {FiringLog, LogRow} from '../oven/log.js'
-import {inTurn} from './told.js'
+import type {Dish} from '../scale/types.js'
+import {rules} from './rules.js'
+import {inTurn, toldOf} from './told.js'
 import type {Plan} from './types.js'
 
 /** The moments of a day that has begun at which it was planned again, and what the log told then. */
@@ -18,21 +20,60 @@ export function testedSince(log: FiringLog, now: number): number {
   return since
 }
 
+/** A row of the log at which the day was planned again. */
+export interface Moment {
+  readonly row: LogRow
+  /** It is the last of an opening, and the day was planned again only where that went otherwise than planned (`wentOtherwise`). */
+  readonly opening: boolean
+}
+
 /**
  * The readings of the oven that has baked at which the day was planned again before now: those that nothing else was read after for some
- * while, and those after which something was set in. And when a fire to come was decided upon, and one was lit again and raked out.
+ * while, and those after which something was set in. And when a fire to come was decided upon, and one was lit again and raked out; and the last
+ * of what was set in and drawn at each opening.
  */
-export function momentsOf(log: FiringLog, plan: Plan, now: number): LogRow[] {
+export function momentsOf(log: FiringLog, plan: Plan, now: number): Moment[] {
   const raked = log.raked ?? log.lit! + plan.raked - plan.lit
   const rows = log.rows
-    .filter((r) => r.at <= now && (ofFire(r) || r.what === 'set in' || (r.what === 'reading' && r.at >= raked)))
+    .filter((r) => r.at <= now && (ofFire(r) || ofOpening(r) || (r.what === 'reading' && r.at >= raked)))
     .sort(inTurn)
-  return rows.filter((row, i) => {
-    if (ofFire(row)) return now > row.at
-    if (row.what !== 'reading') return false
-    const next = rows.slice(i + 1).find((r) => ofFire(r) || r.what === 'reading')?.at ?? now
-    return rows[i + 1]?.what === 'set in' || (next - row.at >= TOGETHER && now - row.at >= TOGETHER)
+  return rows.flatMap((row, i): Moment[] => {
+    if (ofFire(row)) return now > row.at ? [{row, opening: false}] : []
+    const behind = rows.slice(i + 1)
+    if (ofOpening(row)) {
+      // A plan that was shown was shown, whatever is noted a few minutes later.
+      const same = behind[0] !== undefined && ofOpening(behind[0]) && behind[0].at === row.at
+      return !same && now > row.at ? [{row, opening: true}] : []
+    }
+    const next = behind.find((r) => ofFire(r) || r.what === 'reading')?.at ?? now
+    const first = behind.find((r) => ofFire(r) || r.what === 'set in' || r.what === 'reading')
+    return first?.what === 'set in' || (next - row.at >= TOGETHER && now - row.at >= TOGETHER) ? [{row, opening: false}] : []
   })
+}
+
+/** Minutes within which what was done was done when the plan had it. */
+const ON_TIME = rules.tick
+
+const ofOpening = ({what}: LogRow): boolean => what === 'set in' || what === 'drawn'
+
+/**
+ * Whether what the log tells of an opening was otherwise than the plan that was followed had it: at another time, in another number, or of
+ * something else. Who notes that is shown the day planned again, and goes on from what that says.
+ *
+ * @param log as far as it tells by the end of the opening
+ * @param last its last row
+ */
+export function wentOtherwise(plan: Plan, log: FiringLog, dishes: readonly Dish[], last: LogRow): boolean {
+  const since = last.at
+  const parts = toldOf(plan, log, new Map(dishes.map((dish) => [dish.id, dish])))
+  const isOff = (said: number | undefined, planned: number): boolean =>
+    said !== undefined && said >= since && Math.abs(said - planned) > ON_TIME
+  // What no plan knew of, or was left in when others were drawn, is in until the log says that it is not, whatever a plan has made of it since.
+  if (parts.some(({again, saidIn, stays}) => (again === true && (saidIn ?? 0) >= since) || (stays ?? 0) >= since)) return false
+  return parts.some(
+    ({at, draw, saidIn, saidOut, waits}) =>
+      (waits === true && at >= since - ON_TIME && at <= last.at + ON_TIME) || isOff(saidIn, at) || isOff(saidOut, draw),
+  )
 }
 
 /** A row that tells of another fire: that it is to be lit, or was, or is raked out. */
