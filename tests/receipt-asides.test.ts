@@ -22,6 +22,15 @@ describe('an amount behind what is said by the way', () => {
     ).toContain('3 quart water')
   })
 
+  it.each([
+    ['Take a pound of flour, sugar, if you please a quarter of a pound, and 2 eggs.', '0.25 pound sugar'],
+    ['Take a pound of flour, currants (if you like) half a pound; 2 eggs.', '0.5 pound currant'],
+    ['Ein Pfund Mehl, Zucker, wenn man will ein Viertelpfund, und 2 Eier.', '1 viertelpfund sugar'],
+    ['Ein Pfund Mehl, Zucker, wenn man will, 100 g, und 2 Eier.', '100 gram sugar'],
+  ])('in brackets, or with the second comma left out: %s', (text, entry) => {
+    expect(amounts(text)).toContain(entry)
+  })
+
   it('is another’s where that is named', () => {
     expect(amounts('To a peck of flour put sugar as you like, a quart of milk, and bake it an hour.')).toEqual([
       '1 peck flour',

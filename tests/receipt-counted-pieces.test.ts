@@ -22,6 +22,8 @@ describe('parts and small ones that are counted weigh what they are, not what th
     ['6 drumsticks', 'chicken drumstick', 780],
     ['4 duck legs', 'duck leg', 920],
     ['4 Entenkeulen', 'duck leg', 920],
+    ['4 Keulen', 'chicken leg', 1060],
+    ['4 Hähnchenschnitzel', 'chicken breast', 720],
     ['12 cherry tomatoes', 'cherry tomato', 180],
     ['12 new potatoes', 'new potato', 540],
     ['24 baby carrots', 'baby carrot', 288],
@@ -55,5 +57,13 @@ describe('parts and small ones that are counted weigh what they are, not what th
       const {title, ingredients} = receiptOf([`500 g ${id}`])
       expect(safeCentre({title, ingredients}, {safe: 63}), id).toBe(74)
     }
+  })
+})
+
+describe('poultry by its German names is hot through at 74 °C', () => {
+  // USDA FSIS: all poultry 165 °F (73.9 °C) at the centre.
+  it.each(['4 Keulen', '500 g Putenschnitzel', '500 g Hähnchenschnitzel', '2 Putenfilets', '500 g Hühnerfilet'])('%s', (line) => {
+    expect(receiptOf([line]).cautions.map(({id}) => id)).toContain('meat-temperature')
+    expect(safeCentre(receiptOf([line]), {safe: 63})).toBe(74)
   })
 })

@@ -404,3 +404,39 @@ describe('amounts of nothing, or less', () => {
     '- 200 g flour\n- 2 -3 eggs\n- 300 g treacle',
   ])('a dash is no minus: %j', (text) => expect(told(text)).toEqual([]))
 })
+
+describe('what a step names of what the list gives is not counted again', () => {
+  it.each([
+    // By its weight, where the measures differ: a stick of butter is eight tablespoons.
+    [
+      '- 1 stick plus 2 Tbs. butter, divided\n- 1/3 cup flour',
+      'Melt 1 stick butter. Toss the crumbs with 2 Tbs. melted butter.',
+      'butter',
+      1,
+    ],
+    ['- 350 g flour\n- 2 eggs', 'Stir in 2 cups flour. Bake.', 'flour', 1],
+    // What the list weighs, a step counts.
+    ['- 3/4 lb. of veal cutlet\n- 3 partridges', 'Line the dish with a veal cutlet. Bake.', 'veal cutlet', 1],
+    // More than the list has is more.
+    ['- 2 tbsp butter\n- 350 g flour', 'Melt 1 stick butter. Bake.', 'butter', 2],
+  ])('%j, %j', (list, step, item, times) => {
+    expect(read(`${list}\n\n${step}`).filter((entry) => entry.endsWith(item))).toHaveLength(times)
+  })
+})
+
+describe('what is struck out does not go in', () => {
+  it.each([
+    ['- ~~2 cups cornmeal~~ 1½ cups cornmeal\n- 2 eggs', ['3/2 cup cornmeal', '2 count egg']],
+    ['- <del>2 eggs</del> 3 eggs\n- 5 g salt', ['3 count egg', '5 gram salt']],
+    ['- ~~100 g butter~~\n- 5 g salt', ['5 gram salt']],
+    // One tilde is “about”.
+    ['- ~200 g sugar, ~10 g salt\n- ~~2 eggs~~ 3 eggs', ['200 gram sugar', '10 gram salt', '3 count egg']],
+  ])('%j', (list, entries) => expect(read(`${list}\n\nBake.`)).toEqual(entries))
+})
+
+it('“beet” before what is beaten is the verb', () => {
+  expect(read('Stir in one pound butter, interim beet 14 eggs, and bake. Beet them well.')).toEqual([
+    '1 pound butter',
+    '14 count egg',
+  ])
+})

@@ -29,6 +29,15 @@ describe('more of a thing in prose is a further amount of it', () => {
     ])
   })
 
+  it.each([
+    ['Take a pound of flour. Beat in 3 eggs, then two more.', '2 count egg'],
+    ['Take a pound of flour. Beat in 3 eggs and then two more, and bake.', '2 count egg'],
+    ['Ein Pfund Mehl. 3 Eier unterrühren, dann noch zwei.', '2 count egg'],
+    ['Ein Pfund Mehl. 3 Eier unterrühren, dann 2 weitere.', '2 count egg'],
+  ])('so many more of what was just counted: %s', (text, entry) => {
+    expect(told(text).slice(1)).toEqual(['3 count egg', entry])
+  })
+
   it('but not where it says how two amounts compare, or how exact one is', () => {
     expect(told('Take a pound of flour and no more than a pint of milk.')).toEqual(['1 pound flour', '1 pint milk'])
     expect(read('Take a pound more or less of flour, and an egg.')[0]).toMatchObject({

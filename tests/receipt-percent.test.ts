@@ -28,6 +28,24 @@ const bare = '- Flour 100 %\n- Water 70 %\n- Salt 2 %\n- Leaven 28 %\n'
 /** The shares come to 200 %: two kilograms of dough have one of flour. */
 const ofAKilogram = ['flour 1000 gram 100 %', 'water 700 gram 70 %', 'salt 20 gram 2 %', 'leaven 280 gram 28 %']
 
+describe('how wet a leaven is, is no share of the flour', () => {
+  it.each([
+    ['- Levain (100% hydration) 20%'],
+    ['- Levain (at 100%) 20%'],
+    ['- Levain, 100% hydration: 20%'],
+    ['- Levain at 100% hydration 20%'],
+    ['- 20% levain (100% hydration)'],
+    ['- Anstellgut (100 % Hydration) 20 %'],
+    ['- Sauerteig (TA 200) 20 %'],
+  ])('%s', (line) => {
+    // 1.8 kg of dough: 1800 / 1.94 is 927.8 g of flour; of 1 kg of flour, the leaven is 200 g.
+    const flour = (weight: string) =>
+      read(`- Flour 100 %\n- Water 72 %\n${line}\n- Salt 2 %\n\n${weight}`).receipts[0]!.ingredients
+    expect(flour('Total dough weight: 1.8 kg')[0]!.amount!.low).toBeCloseTo(1800 / 1.94, 0)
+    expect(flour('Flour weight: 1 kg')[2]!.amount!.low).toBe(200)
+  })
+})
+
 describe('baker’s percentages with a weight somewhere', () => {
   it.each([
     [`${bare}\nFlour weight: 1 kg`],

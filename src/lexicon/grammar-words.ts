@@ -183,7 +183,7 @@ export const onlyIf: readonly string[] = words(
 
 /** Ways an item is got ready: kept out of its name, said with it. */
 export const preparations: readonly string[] = words(
-  'lg, lge, med, sm, xl, mehr, weich, weiche, zerlassen, zerlassene, flüssig, flüssige, gehackt, gehackte, gemahlen, gemahlene, sifted, powdered, pounded, beaten, beat, ground, grated, chopped, minced, sliced, shred, shredded, melted, clarified, washed, picked, stoned, seeded, dried, dry, fine, finely, well, very, fresh, freshly, newly, whole, good, nice, best, rich, warm, hot, cold, boiling, boiled, lukewarm, tepid, scalded, cooked, stewed, roast, roasted, baked, mashed, strained, blanched, peeled, pared, cored, quartered, cut, small, large, great, thin, thinly, thick, coarse, coarsely, softened, soft, hard, unsalted, salted, toasted, crushed, bruised, broken, split, sour, sweet, ripe, unripe, green, clean, clear, pure, rolled, superfine, common, ordinary, plain, lightly, roughly, freshly, diced, drained, rinsed, frozen, chilled, cool, cooled, heaped, packed, juicy, tender, young, old, new, stale, light, dark, dissolved, mixed, whipped, whisked, separated, halved, cubed, slivered, flaked, crumbled, rubbed, extra, fair, spring, little, middling, medium, moderate, moderate-sized, sized, candied, preserved, pickled, potted, smoked, corned, made, prepared, flavoured, flavored, seasoned, sweetened, unsweetened, thickened, raw, ready, free-range, organic, fat, lean, tart, fried, browned, buttered, skimmed, creamed, scraped, trimmed, heavy, strong, weak, mild, moist, smooth, powder’d, sifted, beate, searced, searst, finely-sifted, lauwarm, lauwarme, lauwarmen, lauwarmes, weiche, kalte, kalter, kaltes, warme, warmes, warmer, gemahlene, gemahlener, gehackte, geriebene, frische, frischer, flüssige, geschälte, große, grosse, kleine, mittelgroße, abgeriebene, cleaned, fully, nicely, perfectly, quite, rather, not, too, somewhat, slightly, generous, room, temperature, optional, sharp, delicate, excellent, choice, prime, select, handsome, real, genuine, genuine, light-brown, usual, plump, bought, such, several, certain, proper, single, double, hulled, shelled, unshelled, bottled, tinned, canned, fleshy, instant, quick, quick-cooking, old-fashioned, natural, sliced, liquid, dessicated, middling-sized, hot-house, fashioned, fast, acting, action, active, raising, strained, English, French, home-made, homemade, store, unbeaten, undrained, coarsely, lukewarme, warme, faire, thicke, thinne, olde, newe, beaten, blanch’d, ston’d, wash’d, pick’d, beat’n',
+  'firm, crisp, floury, waxy, mealy, starchy, meaty, unbaked, fertig, fertiger, fertige, fertiges, unblemished, unwaxed, untreated, festkochende, mehligkochende, reife, feste, fester, lg, lge, med, sm, xl, mehr, weich, weiche, zerlassen, zerlassene, flüssig, flüssige, gehackt, gehackte, gemahlen, gemahlene, sifted, powdered, pounded, beaten, beat, ground, grated, chopped, minced, sliced, shred, shredded, melted, clarified, washed, picked, stoned, seeded, dried, dry, fine, finely, well, very, fresh, freshly, newly, whole, good, nice, best, rich, warm, hot, cold, boiling, boiled, lukewarm, tepid, scalded, cooked, stewed, roast, roasted, baked, mashed, strained, blanched, peeled, pared, cored, quartered, cut, small, large, great, thin, thinly, thick, coarse, coarsely, softened, soft, hard, unsalted, salted, toasted, crushed, bruised, broken, split, sour, sweet, ripe, unripe, green, clean, clear, pure, rolled, superfine, common, ordinary, plain, lightly, roughly, freshly, diced, drained, rinsed, frozen, chilled, cool, cooled, heaped, packed, juicy, tender, young, old, new, stale, light, dark, dissolved, mixed, whipped, whisked, separated, halved, cubed, slivered, flaked, crumbled, rubbed, extra, fair, spring, little, middling, medium, moderate, moderate-sized, sized, candied, preserved, pickled, potted, smoked, corned, made, prepared, flavoured, flavored, seasoned, sweetened, unsweetened, thickened, raw, ready, free-range, organic, fat, lean, tart, fried, browned, buttered, skimmed, creamed, scraped, trimmed, heavy, strong, weak, mild, moist, smooth, powder’d, sifted, beate, searced, searst, finely-sifted, lauwarm, lauwarme, lauwarmen, lauwarmes, weiche, kalte, kalter, kaltes, warme, warmes, warmer, gemahlene, gemahlener, gehackte, geriebene, frische, frischer, flüssige, geschälte, große, grosse, kleine, mittelgroße, abgeriebene, cleaned, fully, nicely, perfectly, quite, rather, not, too, somewhat, slightly, generous, room, temperature, optional, sharp, delicate, excellent, choice, prime, select, handsome, real, genuine, genuine, light-brown, usual, plump, bought, such, several, certain, proper, single, double, hulled, shelled, unshelled, bottled, tinned, canned, fleshy, instant, quick, quick-cooking, old-fashioned, natural, sliced, liquid, dessicated, middling-sized, hot-house, fashioned, fast, acting, action, active, raising, strained, English, French, home-made, homemade, store, unbeaten, undrained, coarsely, lukewarme, warme, faire, thicke, thinne, olde, newe, beaten, blanch’d, ston’d, wash’d, pick’d, beat’n',
 )
 
 /** Words that cannot stand inside the name of an ingredient: they end it. */
@@ -272,13 +272,21 @@ export const partsOf: Readonly<Record<string, string>> = {
 
 /** No amount, but the item goes in: "a little", "some". Longest first. */
 export const indefinites: readonly string[] = words(
-  'a very little, a little more, a very few, a little, a few, a good deal of, a good many, a great many, a small quantity of, a large quantity of, a sufficient quantity of, a proper quantity of, a good quantity of, a due quantity of, the usual quantity of, a quantity of, any quantity of, sufficient quantity of, a sufficiency of, a bit of, a dab of, dab of, dabs of, a dot of, dots of, a small bit of, a little bit of, bits of, a dust of, a dusting of, a speck of, speck of, specks of, a few grains of, few grains of, a sprinkling of, a sprinkle of, a grating of, a few gratings of, a suspicion of, a taste of, a touch of, a soupcon of, a squeeze of, a dash of, a scrape of, a scraping of, a shake of, a drizzle of, a splash of, a glug of, a little of, some of, some few, some more, some little, small pieces of, little pieces of, bits of, plenty of, a plenty of, lots of, seasoning of, a seasoning of, flavouring of, flavoring of, a flavouring of, a mixture of, enough of, enough, sufficient, sufficient of, some, several, any, a few drops of, few drops of, a layer of, layers of, a very small quantity of, remains of, what, the remains of, a proportion of, a proportionate quantity of, rather more, additional, extra, few, little, a small piece of, a small lump of, handfuls of, pieces of, lumps of, slices of, drops of, a drop of, sprigs of, leaves of, etwas',
+  'ein paar, einige, ein wenig, ein bisschen, a very little, a little more, a very few, a little, a few, a good deal of, a good many, a great many, a small quantity of, a large quantity of, a sufficient quantity of, a proper quantity of, a good quantity of, a due quantity of, the usual quantity of, a quantity of, any quantity of, sufficient quantity of, a sufficiency of, a bit of, a dab of, dab of, dabs of, a dot of, dots of, a small bit of, a little bit of, bits of, a dust of, a dusting of, a speck of, speck of, specks of, a few grains of, few grains of, a sprinkling of, a sprinkle of, a grating of, a few gratings of, a suspicion of, a taste of, a touch of, a soupcon of, a squeeze of, a dash of, a scrape of, a scraping of, a shake of, a drizzle of, a splash of, a glug of, a little of, some of, some few, some more, some little, small pieces of, little pieces of, bits of, plenty of, a plenty of, lots of, seasoning of, a seasoning of, flavouring of, flavoring of, a flavouring of, a mixture of, enough of, enough, sufficient, sufficient of, some, several, any, a few drops of, few drops of, a layer of, layers of, a very small quantity of, remains of, what, the remains of, a proportion of, a proportionate quantity of, rather more, additional, extra, few, little, a small piece of, a small lump of, handfuls of, pieces of, lumps of, slices of, drops of, a drop of, sprigs of, leaves of, etwas',
 )
 
 /** After an item: it goes in by the cook's judgment. */
 export const toTaste: readonly string[] = words(
   'to taste, to your taste, to the taste, to suit, to suit your taste, to suit the taste, at taste, to liking, to your liking, to your palate, to the palate, as you like, as you please, if you like, if liked, at pleasure, at discretion, according to taste, agreeable to taste, agreeably to your taste, as may be required, as required, as needed, enough, sufficient, q s, quantum sufficit, quantum suff, in proportion, ad libitum, ad lib, for dusting, for sprinkling, for frying, for rolling, for seasoning',
 )
+
+/** Ids of measures that are one where no number stands before them: “add pint milk, gill emptins”. */
+export const looseMeasures: readonly string[] = words(
+  'pint, quart, gill, gallon, ounce, fluid ounce, drachm, teaspoon, tablespoon, dessertspoon, saltspoon, teacup, coffeecup, breakfastcup, wineglass, handful, pinch, point of a knife, litre, halbliter, viertelliter, achtelliter, dreiviertelliter, pfund, halbpfund, viertelpfund',
+)
+
+/** The same of words that are verbs or things too: only right behind another amount, or filled (“cupful”). */
+export const strictMeasures: readonly string[] = words('pound, cup, spoon, peck, tumbler, glass, tasse, becher, bowl, saucer')
 
 /** Verbs that "over" belongs to: "pick over a quart of beans" is no more than a quart. */
 export const overVerbs: ReadonlySet<string> = new Set(
@@ -309,6 +317,11 @@ export const partNames: Readonly<Record<string, string>> = {
   iceing: 'icing',
   frosting: 'icing',
   glaze: 'glaze',
+  brushing: 'glaze',
+  wash: 'glaze',
+  bestreichen: 'glaze',
+  bestreuen: 'topping',
+  bestauben: 'topping',
   glazing: 'glaze',
   topping: 'topping',
   sauce: 'sauce',
@@ -418,7 +431,7 @@ export const breadWork: readonly string[] = words(
  * quart”.
  */
 export const asides: readonly string[] = words(
-  'as you would have it, as you will have it, as you would for bread, as you like, as you please, as you think fit, as you think best, as you think proper, as you see fit, as you wish, as you want it, as you choose, as much as you like, as much as you please, as much as you think fit, as much as it will take, as much as it needs, as much as is needful, as much as will do, as is needful, as is wanted, as needed, as required, or thereabouts, or so, more or less, if you have it, if you can get it, if you like, if you please, if liked, nach belieben, wenn vorhanden, mehr oder weniger, je nach mehl',
+  'as you would have it, as you will have it, as you would for bread, as you like, as you please, as you think fit, as you think best, as you think proper, as you see fit, as you wish, as you want it, as you choose, as much as you like, as much as you please, as much as you think fit, as much as it will take, as much as it needs, as much as is needful, as much as will do, as is needful, as is wanted, as needed, as required, or thereabouts, or so, more or less, if you have it, if you can get it, if you like, if you please, if liked, nach belieben, wenn vorhanden, mehr oder weniger, je nach mehl, wenn man will, wenn man mag, wer will, wer mag, wenn sie mogen, wenn du magst, wenn gewunscht, falls gewunscht, nach geschmack',
 )
 
 /** Verbs of drying: beside degrees they are done in an oven, and elsewhere on a cloth or in the sun. */
@@ -486,6 +499,7 @@ export const grammarTables: readonly GrammarTable[] = (
     ['partsOf', Object.keys(partsOf)],
     ['indefinites', indefinites],
     ['toTaste', toTaste],
+    ['bareMeasures', [...looseMeasures, ...strictMeasures]],
     ['overVerbs', [...overVerbs]],
     ['stepVerbs', stepVerbs],
     ['notEntering', notEntering],

@@ -409,7 +409,8 @@ export const flours = itemRows([
   {
     id: 'macaroni',
     group: 'made dish',
-    spellings: 'maccaroni, maccheroni, pasta, noodles, lasagne sheets, lasagna sheets, pasta sheets, lasagna noodles',
+    spellings:
+      'maccaroni, maccheroni, pasta, noodles, lasagne sheets, lasagna sheets, pasta sheets, lasagna noodles, lasagne, lasagna, lasagne pasta',
     density: span(0.35, 0.44, 0.55),
     densitySource: 'memory',
     allergens: ['wheat'],
@@ -635,7 +636,7 @@ export const flours = itemRows([
     id: 'paste',
     group: 'made dish',
     spellings:
-      'pastry, pie crust, pie-crust, short crust, short-crust, short paste, crust, shortcrust pastry, good paste, pie paste, tart paste, cold paste, common paste, short pastry, sweet paste, royal paste, raised crust, hot water crust, shortcrust',
+      'pastry, pie crust, pie-crust, pie shell, pastry shell, tart shell, pie case, pastry case, tart case, pastry base, short crust, short-crust, short paste, crust, shortcrust pastry, good paste, pie paste, tart paste, cold paste, common paste, short pastry, sweet paste, royal paste, raised crust, hot water crust, shortcrust',
     allergens: ['wheat'],
     sources: ['memory'],
   },

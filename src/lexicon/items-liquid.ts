@@ -7,7 +7,7 @@ export const liquids = itemRows([
     ndb: '14411',
     group: 'liquid',
     spellings:
-      'cold water, warm water, boiling water, hot water, soft water, spring water, lukewarm water, milk-warm water, fair water, tepid water, rain water, blood-warm water, clean water, pump water, ice water, salt water, ice-cold water, scalding water, clear water, iced water, luke-warm water, cool water, water blood-warm, water milk-warm',
+      'cold water, warm water, boiling water, hot water, soft water, spring water, lukewarm water, milk-warm water, fair water, tepid water, rain water, blood-warm water, clean water, pump water, ice water, salt water, ice-cold water, scalding water, clear water, iced water, luke-warm water, cool water, water blood-warm, water milk-warm, cooking water, cooking liquid, boiling liquid, soaking water, soaking liquid, pasta water, starchy water, vegetable water, reserved water',
     density: span(0.98, 1, 1.002),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],
@@ -185,7 +185,8 @@ export const liquids = itemRows([
   {
     id: 'potato water',
     group: 'liquid',
-    spellings: 'potatoe water, rice water, barley water, hop tea, hop water, gruel',
+    spellings:
+      'potatoe water, potato cooking water, potato boiling water, water from the potatoes, rice water, barley water, hop tea, hop water, gruel',
     density: span(0.99, 1.01, 1.03),
     densitySource: 'memory',
     sources: ['memory'],

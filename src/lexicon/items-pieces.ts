@@ -30,7 +30,7 @@ export const pieces = itemRows([
     id: 'chicken leg',
     group: 'meat',
     spellings: 'chicken legs, chicken leg quarter, chicken quarter, chicken quarters, leg of chicken, leg of a fowl, leg of fowl',
-    alone: words('schenkel'),
+    alone: words('schenkel, keule, keulen'),
     pieces: [{measure: 'count', grams: span(180, 265, 360), source: 'usda-sr28', note: 'thigh and drumstick'}],
     cautions: ['meat-temperature'],
     sources: ['usda-sr28'],

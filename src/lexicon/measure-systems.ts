@@ -14,5 +14,6 @@ export interface MeasureSystem {
 export const measureSystems: readonly MeasureSystem[] = [
   {id: 'US', words: words('us, u . s ., u . s, american'), place: 'us'},
   {id: 'imperial', words: words('imperial, uk, u . k ., u . k, british'), place: 'uk'},
+  {id: 'Australian', words: words('australian, aus'), place: 'au'},
   {id: 'metric', words: words('metric'), place: 'eu'},
 ]

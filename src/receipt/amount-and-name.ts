@@ -2,6 +2,7 @@ import {asides} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import {alternativeAt, mixture} from './alternatives.js'
 import {pastAlternative, type Quantity, textOf} from './amounts.js'
+import {withBetween} from './between.js'
 import {type Draft, type Entries, key, type Mode} from './entries.js'
 import {Exact, ONE} from './exact.js'
 import {bareFurther, isCompared, isFurther, onCondition, pastFurther, withFurther} from './further.js'
@@ -22,7 +23,7 @@ import {DESCRIBES, ENDER, FILLING, itemHere, measureHere, Phrases, type View} fr
 
 /** What a weighed thing is sold in: "400 g tin tomatoes". */
 const CONTAINERS = new Set(
-  'tin,tins,can,cans,jar,jars,packet,packets,sachet,sachets,carton,cartons,tub,tubs,block,blocks,pack,packs,bag,bags,box,boxes,bottle,bottles,punnet,pot,pots,piece,pieces,bar,bars,package,packages,pkg,envelope,cake'.split(
+  'tin,tins,can,cans,jar,jars,packet,packets,sachet,sachets,carton,cartons,tub,tubs,block,blocks,pack,packs,bag,bags,box,boxes,bottle,bottles,punnet,pot,pots,piece,pieces,bar,bars,package,packages,pkg,envelope,cake,ball,balls,log,logs,wheel,wedge,wedges,bulb,block,tube,tubes,bar,dose,dosen,glas,becher,packung,packungen,beutel,kugel,kugeln,rolle,stuck,block,tafel,tafeln'.split(
     ',',
   ),
 )
@@ -98,12 +99,16 @@ function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number
 
 const asidePhrases = new Phrases(asides)
 
-/** "As you would have it," and nothing else between commas at [from, at): an amount behind it is of what stands before it. */
-function asideBetween({words, tokens}: View, from: number, at: number): boolean {
-  let i = from
-  if (words[i] === ',') i++
-  i = asidePhrases.match(words, i, at)
-  return i > 0 && i === at - 1 && tokens[i]!.word === ','
+/**
+ * "As you would have it," and nothing else between commas or brackets at [from, at): an amount behind it is of what stands before it. The
+ * second comma may be left out: "sugar, if you please a quarter of a pound".
+ */
+function asideBetween({words}: View, from: number, at: number): boolean {
+  const opened = /^[,(]$/.test(words[from] ?? '')
+  const i = asidePhrases.match(words, opened ? from + 1 : from, at)
+  if (i < 0) return false
+  if (words[from] === '(') return words[i] === ')' && (i === at - 1 || (i === at - 2 && words[i + 1] === ','))
+  return (i === at && opened) || (i === at - 1 && words[i] === ',')
 }
 
 const OF_THE_OVEN = new Set(['fan', 'gas', 'convection', 'umluft', 'heissluft'])
@@ -155,7 +160,7 @@ function acceptable(view: View, quantity: Quantity, noun: Noun, mode: Mode, of: 
     if (!noun.known && SOLD.has(quantity.measure) && quantity.figure && standsAlone(view, noun)) return true
     return noun.known
       ? of || quantity.figure || mode === 'list' || quantity.low.value > 1
-      : mode === 'list' && (of || SOLD.has(quantity.measure))
+      : mode === 'list' && (of || quantity.figure || SOLD.has(quantity.measure))
   }
   if (!noun.known) return mode === 'list' && !quantity.article && !the
   // "Set a sponge over night": the dough's own beginning.
@@ -199,7 +204,7 @@ function isBareInRow({tokens, words}: View, at: number, quantity: Quantity, {sta
 }
 
 /** A quantity with its name: alternatives, mixtures, what stands after it. The token after them. */
-function named(
+export function named(
   entries: Entries,
   at: number,
   quantity: Quantity,
@@ -405,6 +410,11 @@ export function measured(
     const beside: string[] = []
     i = pastAlternative(entries.view, i, to, beside)
     if (beside.length > 0) quantity = {...quantity, notes: [...quantity.notes, ...beside]}
+  }
+  const apart = withBetween(entries.view, quantity, i, to, mode)
+  if (apart !== quantity) {
+    quantity = apart
+    i = apart.next
   }
   if (words[i] === 'of') {
     of = true

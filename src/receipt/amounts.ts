@@ -157,6 +157,10 @@ const HALBE = /^halbe[nmrs]?$/
 /** "Ein Drittel der Milch": a share of what is told elsewhere. */
 const isShareOf = ({words}: View, at: number): boolean => /^(?:der|des|vom|von|davon)$/.test(words[at] ?? '')
 
+/** "1 x 23 cm pastry case": how large it is, and not how many. */
+const isLength = (view: View, at: number, end: number): boolean =>
+  at < end && (view.words[at] === '"' || measureHere(view, at)?.row.dimension === 'length')
+
 /** One number at `at`, without a range. */
 function one(view: View, at: number, end: number): One | null {
   const {words, bits, tokens} = view
@@ -198,7 +202,8 @@ function one(view: View, at: number, end: number): One | null {
       (times === 'x' || times === '×' || times === '*') &&
       next + 1 < end &&
       tokens[next + 1]!.kind === 'number' &&
-      tokens[next + 1]!.den > 0
+      tokens[next + 1]!.den > 0 &&
+      !isLength(view, next + 2, end)
     )
       return {
         value: value.times(Exact.of(tokens[next + 1]!.num, tokens[next + 1]!.den)),
@@ -224,7 +229,7 @@ function one(view: View, at: number, end: number): One | null {
     if (words[at] === 'quarter' && /^(?:and|&)$/.test(words[at - 1] ?? '') && at > 1 && bits[at - 2]! & VERB) return null
     if (words[at + 1] === 'the' || words[at + 1] === 'as' || words[at + 1] === 'and') return null
     // "Die halbe Menge", "halbe Aprikosen": half of what is named, or its halves, and no amount.
-    if (HALBE.test(tokens[at]!.word) && measureHere(view, at + 1) === null) return null
+    if (HALBE.test(tokens[at]!.word) && tokens[at + 1]?.kind !== 'number' && measureHere(view, at + 1) === null) return null
     if (isShareOf(view, at + 1)) return null
     // "half-cooked"
     if (
@@ -440,6 +445,8 @@ function readMeasure(
       // "Half a quartern loaf": a measure's word that is part of what a loaf is called.
       const called = itemHere(view, i)
       if (called !== null && called.next > found.next && called.next <= end && called.row.group === 'bread') return null
+      // "a dose of senna tea": the English word, and no German tin.
+      if (words[i] === 'dose' && words[found.next] === 'of') return null
       const usable =
         row.dimension === 'mass' || row.dimension === 'volume' || row.dimension === 'count' || row.dimension === 'money'
       if (
@@ -555,7 +562,7 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
   let {low, high} = amount
   const measure = readMeasure(view, amount.next, end, amount.figure, fillings)
   // "1 (14-oz) can", "2 400 g tins": the weight of one, so many times.
-  if (amount.figure && (measure === null || measure.id === 'tin')) {
+  if (!amount.article && (measure === null || measure.id === 'tin')) {
     let i = amount.next
     const open = words[i] === '('
     if (open) i++

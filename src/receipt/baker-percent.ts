@@ -79,13 +79,41 @@ function closes({words, tokens, section}: View, next: number, to: number): boole
   return /^(?:and|und)$/.test(words[next]!) || section.source.slice(tokens[next - 1]!.end, tokens[next]!.start).includes('\n')
 }
 
+/** Longest remark in brackets between a name and its percentage, tokens. */
+const ASIDE = 8
+
+/**
+ * "Levain (at 100 %) 20 %", "Starter (100 % hydration): 20 %", "Sauerteig (TA 200) 20 %": the first is how wet it is. The token after the
+ * brackets, where a percentage stands behind them; else `at`.
+ */
+function pastHydration(view: View, at: number, to: number): number {
+  const {words} = view
+  const open = words[at] === ',' ? at + 1 : at
+  let close = open
+  if (words[open] === '(') {
+    while (close < to && close - open < ASIDE && words[close] !== ')') close++
+    if (words[close] !== ')' || close >= to) return at
+    close++
+  } else {
+    // "Starter, 100 % hydration: 20 %", "Levain at 100 % hydration 20 %"
+    const from = /^(?:at|mit)$/.test(words[open] ?? '') ? open + 1 : open
+    const wet = percentAt(view, from, to)
+    close = wet === null ? -1 : hydration.match(words, wet.next, to)
+    if (close < 0) return at
+  }
+  let i = close
+  while (i < to && i - close < 3 && BETWEEN.test(words[i]!)) i++
+  return percentAt(view, i, to) === null ? at : close
+}
+
 /** "Flour 100 %", "Water: 72–75 %", in prose too: a name with its percentage behind it. The token after it, else −1. */
 function nameAndPercent(entries: Entries, at: number, to: number, mode: Mode): number {
   const {view} = entries
   const noun = readNoun(view, at, to, false)
   if (noun === null || noun.start - at > 2) return -1
-  let i = noun.next
-  while (i < to && i - noun.next < 3 && BETWEEN.test(view.words[i]!)) i++
+  const aside = pastHydration(view, noun.next, to)
+  let i = aside
+  while (i < to && i - aside < 3 && BETWEEN.test(view.words[i]!)) i++
   const share = percentAt(view, i, to)
   if (share === null || notOfFlour.match(view.words, share.next, to) > 0) return -1
   const next = pastOfFlour(view, share.next, to)
@@ -102,6 +130,7 @@ function nameAndPercent(entries: Entries, at: number, to: number, mode: Mode): n
       percent: {low: share.low, high: share.high},
       bare: true,
       confidence: 0.9,
+      notes: aside > noun.next ? [wordsOf(view, view.words[noun.next] === ',' ? noun.next + 1 : noun.next, aside)] : [],
     },
     mode,
   )

@@ -147,8 +147,9 @@ export function partLabel(entries: Entries, at: number, to: number): number {
   }
   const quantity = readQuantity(view, mark + 1, to)
   if (quantity === null) return -1
-  // "Eggs: 2 large"
-  if (quantity.measure === 'count' && readNoun(view, at, mark, false) !== null) return -1
+  // "Eggs: 2 large", and not "Egg wash: 1 egg".
+  const labelled = quantity.measure === 'count' ? readNoun(view, at, mark, false) : null
+  if (labelled !== null && labelled.next === mark) return -1
   const from = words[quantity.next] === 'of' ? quantity.next + 1 : quantity.next
   const noun = from < to ? readNoun(view, from, to, true) : null
   // "Flour: 500 g⏎Water: 320 g"

@@ -1,5 +1,7 @@
 import {measured} from './amount-and-name.js'
 import {readQuantity, skipHedges} from './amounts.js'
+import {sizedOne} from './bare-measure.js'
+import {pastSize} from './between.js'
 import type {Entries, Mode} from './entries.js'
 import {jointOf, partOf} from './item-parts.js'
 import {likened, sizeOf} from './likened-sizes.js'
@@ -76,6 +78,11 @@ export function entry(entries: Entries, at: number, to: number, mode: Mode): num
   }
   const ditto = dittoMark(entries, at, i, to, mode)
   if (ditto > 0) return ditto
+  const sized = mode === 'list' && entries.view.tokens[i]!.kind === 'number' ? sizedOne(entries, at, to) : -1
+  if (sized > 0) return sized
+  // "1 pie crust, 9-inch", "1 Tortenboden (26 cm)"
+  const large = mode === 'list' && i === at && at > 0 ? pastSize(entries.view, i, to) : -1
+  if (large > 0 && (large >= to || entries.view.tokens[large]!.kind === 'mark')) return large
   if (jointNear(entries.view, i, to)) {
     const joint = jointOf(entries, at, i, to, mode)
     if (joint > 0) return joint

@@ -2,6 +2,7 @@ import {examplePhrases, overVerbs} from '../lexicon/grammar-words.js'
 import {measureFirst} from './amount-and-name.js'
 import {readQuantity, textOf} from './amounts.js'
 import {bakersPercent} from './baker-percent.js'
+import {bareMeasure} from './bare-measure.js'
 import {howMuch, leftOut, moreOf, shareOf, weighing} from './beside-entry.js'
 import {partLabel, partPrefix} from './dish-parts.js'
 import {fewerParts} from './egg-parts.js'
@@ -12,7 +13,7 @@ import {readNoun} from './nouns.js'
 import {eachList} from './shared-amounts.js'
 import {weightBehind} from './stated-weight.js'
 import {bareName, vagueEntry} from './unmeasured.js'
-import {DESCRIBES, JOINT, NOTIN, OPENER, PART, Phrases, VAGUE, type View} from './view.js'
+import {DESCRIBES, FILLING, JOINT, MEASURE, NOTIN, OPENER, PART, Phrases, VAGUE, type View} from './view.js'
 
 /**
  * From the first token of a stretch of text to the last: where entries begin, and what is passed over.
@@ -164,6 +165,13 @@ export function scan(entries: Entries, from: number, to: number, mode: Mode): vo
     }
     if (mode === 'list' && (i === clause || i === from || words[i - 1] === ',' || words[i - 1] === 'and')) {
       const next = measureFirst(entries, i, to, mode)
+      if (next > i) {
+        i = next
+        continue
+      }
+    }
+    if (bits[i]! & (MEASURE | FILLING)) {
+      const next = bareMeasure(entries, i, to, mode)
       if (next > i) {
         i = next
         continue

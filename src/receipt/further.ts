@@ -73,8 +73,18 @@ function endOfBare({words: text, bits, tokens}: View, at: number, quantity: Quan
   return ends && !COMPARES.has(behind?.word ?? '') ? next : -1
 }
 
+/** Between what went in and more of it: "beat in 3 eggs, then two more", „3 Eier unterrühren, dann noch zwei“. */
+const THEN = /^(?:then|after|afterwards|finally|dann|danach|zuletzt)$/
+
 /** Whether a number behind which nothing is named counts what goes in. */
-function countsWhatGoesIn({words: text}: View, at: number): boolean {
+function countsWhatGoesIn({view, drafts}: Entries, at: number): boolean {
+  const {words: text, tokens, bits} = view
+  const last = drafts.at(-1)
+  if (last?.low != null && last.measure === 'count' && last.next < at && at - last.next <= NEAR) {
+    const between = text.slice(last.next, at)
+    const small = between.every((word, i) => THEN.test(word) || word === ',' || (bits[last.next + i]! & ENDER) !== 0)
+    if (tokens[last.start]!.block === tokens[at]!.block && small && between.some((word) => THEN.test(word))) return true
+  }
   for (let i = at - 1; i >= 0 && at - i <= NEAR && !/^[.,;:!?()]$/.test(text[i]!); i--) if (PUTS_IN.test(text[i]!)) return true
   return false
 }
@@ -111,7 +121,7 @@ export function bareFurther(entries: Entries, at: number, quantity: Quantity, to
   const {view} = entries
   if (mode === 'list' || (at > 0 && NOT_PUT_IN.test(view.words[at - 1]!)) || NOT_PUT_IN.test(view.words[at]!)) return -1
   const counted = quantity.measure === 'count'
-  if (counted ? !countsWhatGoesIn(view, at) : !/^(?:mass|volume)$/.test(quantity.dimension)) return -1
+  if (counted ? !countsWhatGoesIn(entries, at) : !/^(?:mass|volume)$/.test(quantity.dimension)) return -1
   const next = endOfBare(view, at, quantity, to)
   if (next < 0) return -1
   const found = lastAlike(entries, quantity)
@@ -184,14 +194,35 @@ function size({high, measure}: Draft): {readonly of: string; readonly value: num
   return row === null || row === undefined || one === undefined ? null : {of: row.dimension, value: high.value * one.size.likely}
 }
 
+/** The same by what the thing weighs, in grams: "2 tablespoons" beside the list's "1 stick". Null where that is not known. */
+function weight(draft: Draft): number | null {
+  const {high, measure, row} = draft
+  if (high === null || row === null) return null
+  const piece = row.pieces.find((one) => one.measure === measure)
+  if (piece !== undefined) return high.value * piece.grams.likely
+  const amount = size(draft)
+  if (amount?.of === 'mass') return amount.value
+  return amount?.of === 'volume' && row.density !== undefined ? amount.value * row.density.likely : null
+}
+
+/** How far apart two measures of the same amount may come out: a cup of flour is what each cook fills it with. */
+const ALIKE = 1.1
+
 /**
  * Whether what a step names of a thing on the list is some of that: no more than the list has of it, in a measure that tells. "1 cup more milk"
- * is so only where the list has more, for something stood before what is more.
+ * is so only where the list has more, for something stood before what is more. What the list weighs is what a step counts: "3/4 lb. of veal
+ * cutlet", "line the dish with a veal cutlet".
  */
 export function isShareOfList(step: Draft, listed: readonly Draft[], further: boolean): boolean {
   const part = size(step)
   const sizes = listed.map(size)
-  if (part === null || sizes.some((one) => one?.of !== part.of)) return false
-  const whole = sizes.reduce((all, one) => all + one!.value, 0)
-  return further ? part.value < whole * (1 - 1e-9) : part.value <= whole * (1 + 1e-9)
+  if (part !== null && sizes.every((one) => one?.of === part.of)) {
+    const whole = sizes.reduce((all, one) => all + one!.value, 0)
+    return further ? part.value < whole * (1 - 1e-9) : part.value <= whole * (1 + 1e-9)
+  }
+  if (further) return false
+  const [mine, theirs] = [weight(step), listed.map(weight)]
+  if (theirs.some((one) => one === null)) return false
+  if (mine === null) return step.measure === 'count' && sizes.every((one) => one?.of === 'mass')
+  return mine <= theirs.reduce((all: number, one) => all + one!, 0) * ALIKE
 }

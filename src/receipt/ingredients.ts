@@ -217,7 +217,11 @@ class IngredientReader {
   }
 
   private line(from: number, to: number): void {
+    const {part, drafts} = this.entries
+    const {length} = drafts
     scan(this.entries, from, to, 'list')
+    // "For brushing: 1 yolk, 2 tbsp milk": all of the part in one line, and the next is of the whole again.
+    if (drafts.slice(length).filter(({low}) => low !== null).length > 1) this.entries.part = part
   }
 
   /** A table row: cells hold amount and item in either order, or the figure of the measure that heads its column. */

@@ -1,5 +1,6 @@
 import {readAmount, readQuantity} from './amounts.js'
 import {percentAt} from './baker-percent.js'
+import {pastSize} from './between.js'
 import {isLabelLine, isPartAlone} from './dish-parts.js'
 import {vague} from './indefinite-words.js'
 import {readNoun} from './nouns.js'
@@ -45,6 +46,21 @@ function hasVerb(view: View, from: number, to: number): boolean {
   return to - from > 16
 }
 
+/** Longest label before the amounts of a part, words: "Für die Füllung". */
+const LABEL = 3
+
+/** "Zum Bestreichen: 1 Eigelb, 2 EL Milch", "Egg wash: 1 egg": what a part of the dish takes, told in one line. "Fold in: 100 g sugar" is a step. */
+function isLabelled(view: View, from: number, to: number): boolean {
+  const {words, bits, tokens} = view
+  let i = from
+  while (i < to && i - from < LABEL && tokens[i]!.kind === 'word') i++
+  if (i === from || i + 1 >= to || words[i] !== ':' || bits[from]! & VERB || !tokens[from]!.capital) return false
+  const quantity = readQuantity(view, i + 1, to)
+  if (quantity === null || quantity.article) return false
+  const noun = readNoun(view, words[quantity.next] === 'of' ? quantity.next + 1 : quantity.next, to, false)
+  return noun !== null && !hasVerb(view, noun.next, to)
+}
+
 /** Does this line look like one of a list of ingredients? */
 export function looksListed(view: View, from: number, to: number): boolean {
   const {words, bits, tokens} = view
@@ -59,7 +75,15 @@ export function looksListed(view: View, from: number, to: number): boolean {
   if (/^(?:zutaten|ingredients)$/.test(words[i]!) && words[to - 1] === ':') return false
   const amount = readAmount(view, i, to)
   if (amount !== null || percentAt(view, i, to) !== null) return true
+  if (isLabelled(view, i, to)) return true
   if (bits[i]! & PART && (words[i + 1] === 'of' || words[i + 1] === 'and')) return true
+  // "unbaked 9-inch pie shell"
+  let sized = i
+  while (sized < to && sized - i < 3 && bits[sized]! & PREPARED) sized++
+  if (sized > i && pastSize(view, sized, to) > 0) return true
+  // "pound flour": a measure that is a verb too.
+  const measure = bits[i]! & VERB && !tokens[i]!.capital ? measureHere(view, i) : null
+  if (measure !== null && measure.next < to && to - i <= 4 && itemHere(view, measure.next) !== null) return true
   if (bits[i]! & VERB && !(itemHere(view, i) !== null && to - i <= 4)) return false
   if (vague.match(words, i, to) > 0) return true
   if (words[i] === 'the' && bits[i + 1] !== undefined && bits[i + 1]! & PART) return true

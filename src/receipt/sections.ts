@@ -146,7 +146,8 @@ function isRule(source: string, from: number, to: number, c: number): boolean {
 }
 
 const plainProcessor = unified().use(remarkParse).freeze()
-const tableProcessor = unified().use(remarkParse).use(remarkGfm).freeze()
+/** One tilde strikes nothing out: it stands for “about” (“~200 g”). */
+const tableProcessor = unified().use(remarkParse).use(remarkGfm, {singleTilde: false}).freeze()
 
 /** Above this many characters a stretch of Markdown is parsed in pieces: the parser slows down faster than the text grows. */
 const LONG = 6000
@@ -154,7 +155,7 @@ const LONG = 6000
 /** Parse Markdown in stretches cut at blank lines before plain text, so that the whole takes linear time. */
 function* parseStretches(text: string): Generator<{root: Root; offset: number}> {
   // A footnote of one word is a link's definition to the plain parser, which keeps no text of it.
-  const processor = text.includes('|') || text.includes('[^') ? tableProcessor : plainProcessor
+  const processor = text.includes('|') || text.includes('[^') || text.includes('~~') ? tableProcessor : plainProcessor
   if (text.length <= LONG || text.includes('```') || text.includes('~~~')) {
     yield {root: processor.parse(text) as Root, offset: 0}
     return
@@ -274,9 +275,14 @@ const isEscapable = (c: number): boolean =>
 /** A line of a table, of two cells or more. */
 const BARRED = /^\s*\|[^|]*\|.*\|\s*$/
 
+/** A tag that strikes out what stands behind it, or ends that. */
+const STRUCK = /^<\/?(?:del|s|strike)\b/i
+
 /** Turn one parsed stretch into blocks. */
 class BlockMaker {
   readonly blocks: Block[] = []
+  /** Within words that are struck out by tags. */
+  private struck = false
 
   constructor(
     private readonly source: string,
@@ -292,12 +298,20 @@ class BlockMaker {
   }
 
   private finish(kind: BlockKind, weaver: Weaver, node: Nodes): void {
+    // A tag that is not closed strikes out no more than its block.
+    this.struck = false
     if (weaver.text === '') return
     this.blocks.push({kind, text: weaver.text, pieces: weaver.pieces, start: this.startOf(node), end: this.endOf(node)})
   }
 
   private inline(node: Nodes, weaver: Weaver): void {
+    // "<del>2 cups</del>": the tags are nodes of their own.
+    if (node.type === 'html' && STRUCK.test(node.value)) this.struck = !node.value.startsWith('</')
+    if (this.struck && !('children' in node)) return
     switch (node.type) {
+      // "~~2 cups~~ 1½ cups": who struck it out does not take it.
+      case 'delete':
+        break
       case 'text':
         weaver.add(node.value, this.startOf(node), this.endOf(node))
         break

@@ -27,7 +27,7 @@ const BEHIND = new Set([
   'raw',
 ])
 /** The weight on a label is of one tin. */
-const LABELLED = new Set(['tin', 'packet', 'jar', 'bottle', 'cake', 'cube', 'square'])
+const LABELLED = new Set(['tin', 'packet', 'jar', 'bottle', 'becher', 'cake', 'cube', 'square'])
 
 /** The weight that is all of tokens [from, to) but the words about it. */
 function weightIn(view: View, from: number, to: number): StatedWeight | null {

@@ -5,7 +5,7 @@ import {pastTaste, vague} from './indefinite-words.js'
 import {GENERAL, MADE} from './item-classes.js'
 import {likened, sizeOf} from './likened-sizes.js'
 import {type Noun, readNoun} from './nouns.js'
-import {DESCRIBES, ENDER, itemHere, measureHere, NOTFOOD, OPENER, PART, type View} from './view.js'
+import {DESCRIBES, ENDER, FILLING, itemHere, measureHere, NOTFOOD, OPENER, PART, type View} from './view.js'
 
 /**
  * Names without an amount: “a little salt”, “and pepper”, and a bare name in a list or in prose.
@@ -57,15 +57,33 @@ function moreNames(entries: Entries, at: number, to: number, mode: Mode, bare: b
   return i
 }
 
+/** „ein paar dünne Scheiben Speck“: no “of” stands before the name. */
+const isGermanPiece = (word: string): boolean => /^(?:scheiben?|zweige?|stangel)$/.test(word)
+
 /** "a little salt", "some flour", "sugar enough": the token after it, else −1. */
 export function vagueEntry(entries: Entries, at: number, to: number, mode: Mode): number {
   const {words} = entries.view
   const next = vague.match(words, at, to)
   if (next < 0) return -1
   let i = next
-  // "a few slices of ham", "any kind of jam": no count, but the piece is named.
-  const piece = measureHere(entries.view, i)
-  if (piece !== null && words[piece.next] === 'of' && piece.row.dimension !== 'mass' && piece.next < to) i = piece.next
+  // "a few slices of ham", "a few thin slices of beef", "any kind of jam": no count, but the piece is named.
+  let like = i
+  while (
+    like < to &&
+    like - i < 3 &&
+    entries.view.bits[like]! & (FILLING | DESCRIBES) &&
+    measureHere(entries.view, like) === null
+  )
+    like++
+  const cut = like < to ? measureHere(entries.view, like) : null
+  const piece = cut !== null && (words[cut.next] === 'of' || isGermanPiece(words[like]!)) ? cut : measureHere(entries.view, i)
+  if (
+    piece !== null &&
+    (words[piece.next] === 'of' || isGermanPiece(words[piece.next - 1]!)) &&
+    piece.row.dimension !== 'mass' &&
+    piece.next < to
+  )
+    i = piece.next
   else if (
     (words[i] === 'kind' || words[i] === 'sort' || words[i] === 'remains' || words[i] === 'grains') &&
     words[i + 1] === 'of'
@@ -114,6 +132,13 @@ function goesIn(view: View, at: number, noun: Noun, to: number): boolean {
   const word = words[at]
   // "Cream 1/2 lb. butter": a verb.
   if (word === 'cream' && noun.next === at + 1 && view.tokens[at]!.capital && (bits[noun.next] ?? 0) & OPENER) return false
+  // "beet 14 eggs", "beet them well": how old books spell the verb.
+  if (
+    word === 'beet' &&
+    noun.next === at + 1 &&
+    ((bits[noun.next] ?? 0) & OPENER || /^(?:it|them|well|up|all)$/.test(after ?? ''))
+  )
+    return false
   // "butter the dish", "flour your board": a verb.
   if (
     (word === 'butter' ||

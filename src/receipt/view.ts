@@ -17,6 +17,7 @@ import {
 } from '../lexicon/grammar-words.js'
 import {beginsItem, beginsMeasure, fold, isFoodWord, itemAt, measureAt} from '../lexicon/index.js'
 import type {Item, Measure} from '../lexicon/schema.js'
+import {quotationMarks} from './quotation.js'
 import type {Section, Token} from './section.js'
 
 /** Classes of words, as bits: one look-up a word tells all of them. */
@@ -316,9 +317,11 @@ export function makeView(section: Section): View {
   const doubtful: number[] = []
   let before: Token | null = null
   const {tokens: all, blocks} = section
+  const quotation = quotationMarks(all)
   for (let at = 0; at < all.length; at++) {
     const token = all[at]!
     if (token.kind === 'mark') {
+      if (quotation.has(at)) continue
       // "flour ..... 8 oz": the dots lead from the name to its amount, as a cell's border does.
       const led = token.word === '.' || token.word === '…' ? pastLeader(all, at) : -1
       if (led > 0) {

@@ -787,6 +787,7 @@ export const deMeasures: Readonly<Record<string, string>> = {
   sprig: 'Zweig|Zweige',
   bunch: 'Bund|Bunde',
   sheet: 'Blatt|Blätter',
+  ball: 'Kugel|Kugeln',
   loaf: 'Laib|Laibe',
   piece: 'Stück|Stücke',
   leaf: 'Blatt|Blätter',

@@ -545,6 +545,7 @@ const sentences: Book['sentences'] = [
   ],
   ['the hydration: the water, as a share of the flour', 'die Hydratation: das Wasser als Anteil am Mehl'],
   ['the sign is the head of the table’s column', 'das Zeichen steht im Kopf der Spalte'],
+  ['no number is written: taken as one', 'es steht keine Zahl da: als eins genommen'],
   ['the amount is that of the entry before', 'die Menge ist die der vorigen Zutat'],
   ['as the front matter says', 'wie der Kopf der Datei sagt'],
   ['{measure}: what that bought depends on the price of the day', '{measure:measure}: wie viel das war, hängt vom Tagespreis ab'],
