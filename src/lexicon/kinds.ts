@@ -631,6 +631,7 @@ const rows: readonly KindRow[] = [
     words: words(
       'brownies, brownie, blondies, flapjacks, flapjack, tray bake, traybake, lemon bars, date bars, blechkuchen, apfelkuchen, pflaumenkuchen, zwetschgenkuchen, streuselkuchen, butterkuchen, zuckerkuchen, zwetschgendatschi, datschi, bienenstich, kirschkuchen vom blech, kuchen vom blech, rhabarberkuchen',
     ),
+    withMeat: {words: words('tray bake, traybake'), kind: 'roast vegetables'},
     band: 'moderate',
     start: {low: 155, best: 175, high: 190},
     end: 135,
