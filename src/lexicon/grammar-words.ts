@@ -196,7 +196,7 @@ export const enders: readonly string[] = words(
 
 /** Things made of or filled with an item whose name stands before theirs: "bread pan", "milk jug" are no entry. */
 export const notFood: readonly string[] = words(
-  'pan, pans, tin, tins, dish, dishes, board, boards, bag, bags, cloth, cloths, knife, pot, pots, plate, plates, paper, papers, mould, moulds, mold, molds, cup, cups, bowl, bowls, basin, jar, jars, glaser, glasern, weckglaser, weckglasern, einmachglaser, einmachglasern, spoon, spoons, cutter, cutters, brush, sieve, oven, tub, barrel, barrels, boat, box, tray, beater, boiler, kettle, strainer, bottle, bottles, cask, press, mill, grater, merchant, maker, trade, shop, store, tree, trees, season, time, size, sized, shape, shaped, coloured, colored, colour, color, like, house, day, fashion, course, table, muslin, consistency, mixture, stage',
+  'pan, pans, tin, tins, dish, dishes, board, boards, bag, bags, cloth, cloths, knife, pot, pots, plate, plates, paper, papers, mould, moulds, mold, molds, cup, cups, bowl, bowls, basin, jar, jars, glaser, glasern, weckglaser, weckglasern, einmachglaser, einmachglasern, spoon, spoons, cutter, cutters, brush, sieve, oven, tub, barrel, barrels, boat, box, tray, beater, boiler, kettle, strainer, bottle, bottles, cask, press, mill, grater, merchant, maker, trade, shop, store, tree, trees, season, time, size, sized, shape, shaped, coloured, colored, colour, color, like, house, day, fashion, course, table, muslin, consistency, mixture, stage, whisk, whisks, timer',
 )
 
 /** Heads that take their stuff after "of": "essence of almonds", "a round of beef". */

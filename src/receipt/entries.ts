@@ -35,6 +35,8 @@ export interface Draft {
   other: {reading: string; settle: string} | undefined
   /** What the text says it weighs, beside its count or measure. */
   stated: StatedWeight | undefined
+  /** How many of it there are by what the text says of others, where it gives no amount. */
+  reckoned: Exact | undefined
   /** Eggs of which some whites or yolks are left out. */
   lacks: LackingPart | undefined
   /** The share of the flour's weight that the text gives for it, 1 for 100 %. */
@@ -133,6 +135,7 @@ export class Entries {
       notes: draft.notes ?? [],
       other: draft.other,
       stated: draft.stated,
+      reckoned: draft.reckoned,
       lacks: draft.lacks,
       percent: draft.percent,
       percentOf: draft.percentOf,

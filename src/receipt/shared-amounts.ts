@@ -57,6 +57,7 @@ function namesBefore(entries: Entries, at: number, mode: Mode): Draft[] {
       notes: [],
       other: undefined,
       stated: undefined,
+      reckoned: undefined,
       lacks: undefined,
       percent: undefined,
       percentOf: undefined,

@@ -607,6 +607,10 @@ const sentences: Book['sentences'] = [
     'in der ganzen Liste steht kein Maß: in Gramm gelesen, da die Zahlen so groß sind',
   ],
   ['no beast is named: taken as that of the title', 'kein Tier ist genannt: als das der Überschrift gelesen'],
+  [
+    'so many as the greatest of the weights that are told by eggs',
+    'so viele, wie das größte der in Eiern genannten Gewichte zählt',
+  ],
   ['no bird is named: taken as chicken’s', 'kein Vogel ist genannt: als vom Huhn gelesen'],
   ['{item}, of this stage', '{item:item}, von dieser Stufe'],
 
