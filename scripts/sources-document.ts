@@ -5,6 +5,7 @@ import {doneness} from '../src/lexicon/doneness.js'
 import {doughWeightWords} from '../src/lexicon/dough-weights.js'
 import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
 import {eveningWords} from '../src/lexicon/evening-words.js'
+import {fleshNames} from '../src/lexicon/flesh-names.js'
 import {fleshWords} from '../src/lexicon/flesh-words.js'
 import {fuels} from '../src/lexicon/fuels.js'
 import {grammarTables} from '../src/lexicon/grammar-words.js'
@@ -91,6 +92,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of ovenFoods) cite(row.source, 'foods from the oven', row.id)
   for (const row of coreHeats) cite(row.source, 'safe temperatures of the middle', row.id)
   for (const row of wholePieces) cite(row.source, 'what goes in whole', row.id)
+  for (const row of fleshNames) cite(row.source, 'names of meat and fish', row.id)
   for (const row of fleshWords) cite(row.source, 'words about meat', row.id)
   for (const row of kindsByItems) cite(row.source, 'kinds by their ingredients', row.id)
   for (const row of [kneading, ...shapings, ...coldPlaces]) cite(row.source, 'work at doughs', row.id)

@@ -7,6 +7,7 @@ import {deedWords} from '../src/lexicon/deed-words.js'
 import {doughWeightWords} from '../src/lexicon/dough-weights.js'
 import {coldPlaces, kneading, shapings, warmDough} from '../src/lexicon/dough-work.js'
 import {eveningWords} from '../src/lexicon/evening-words.js'
+import {fleshNames} from '../src/lexicon/flesh-names.js'
 import {fleshWords} from '../src/lexicon/flesh-words.js'
 import {grammarTables} from '../src/lexicon/grammar-words.js'
 import {
@@ -41,6 +42,7 @@ import {
   deedWordSchema,
   doughWeightWordSchema,
   eveningWordSchema,
+  fleshNameSchema,
   fleshWordSchema,
   grammarTableSchema,
   itemSchema,
@@ -88,6 +90,7 @@ describe('the tables', () => {
     ['kindsByItems', kindByItemsSchema, kindsByItems],
     ['ovenFoods', ovenFoodSchema, ovenFoods],
     ['coreHeats', coreHeatSchema, coreHeats],
+    ['fleshNames', fleshNameSchema, fleshNames],
     ['fleshWords', fleshWordSchema, fleshWords],
     ['wholePieces', wholePieceSchema, wholePieces],
     ['eveningWords', eveningWordSchema, eveningWords],

@@ -1,4 +1,6 @@
 import {describe, expect, it} from 'vitest'
+import {lookUpItem} from '../src/lexicon/index.js'
+import {isFlesh} from '../src/receipt/flesh.js'
 import {translate} from '../src/receipt/translate.js'
 import {makeDishes} from '../src/scale/dishes.js'
 
@@ -47,6 +49,109 @@ describe('parts of birds', () => {
     'but not where more is said: %s',
     (line) => expect(read('Supper in a tin', `- ${line}\n- 1 kg potatoes`).receipt.ingredients[0]!.notes).toEqual([]),
   )
+})
+
+describe('cuts by the names of a shop', () => {
+  const heat = (sign: string): boolean => /(?:63|74) °C/.test(sign)
+  it.each([
+    ['2 kg pork loin', 'loin of pork'],
+    ['4 lamb shanks', 'lamb shank'],
+    ['2 kg silverside', 'silverside'],
+    ['2 kg topside', 'topside'],
+    ['1 gammon joint, 2 kg', 'gammon joint'],
+    ['1 kg beef short ribs', 'beef short rib'],
+    ['600 g Schweinelende', 'pork fillet'],
+    ['4 Lammhaxen', 'lamb shank'],
+    ['1 Tafelspitz, 1,5 kg', 'beef roasting joint'],
+    ['1 Schweinshaxe', 'pork knuckle'],
+  ])('are raw meat, kept cold: %s', (line, item) => {
+    const {receipt, sign, raw, messages} = read('Supper in a tin', `- ${line}\n- 1 kg potatoes`)
+    expect(receipt.ingredients[0]!.grams).not.toBeNull()
+    expect(lookUpItem(receipt.ingredients[0]!.item)).toEqual(lookUpItem(item))
+    expect([heat(sign), raw]).toEqual([true, true])
+    expect(receipt.cautions.map(({id}) => id)).toContain('meat-temperature')
+    expect(messages.map(({rule}) => rule)).not.toContain('item-unknown')
+  })
+
+  // 21 U.S.C. 343(w)(1) and 321(qq): fish is a major food allergen.
+  it.each([
+    ['4 cod fillets', 'cod fillet', 600],
+    ['4 skinless, boneless salmon fillets', 'salmon fillet', 600],
+    ['2 tuna steaks', 'tuna steak', 340],
+    ['4 Lachsfilets', 'salmon fillet', 600],
+    ['800 g Kabeljau', 'cod', 800],
+    ['2 kg monkfish', 'monkfish', 2000],
+  ])('are fish, and an allergen: %s', (line, item, grams) => {
+    const {receipt, sign, raw} = read('Supper in a tin', `- ${line}\n- 1 kg potatoes`)
+    expect(lookUpItem(receipt.ingredients[0]!.item)?.group).toBe(lookUpItem(item)!.group)
+    expect(receipt.ingredients[0]!.grams?.likely).toBe(grams)
+    expect(receipt.allergens).toEqual(['fish'])
+    expect([heat(sign), raw]).toEqual([true, true])
+  })
+
+  it.each([
+    ['8 boneless, skinless chicken thighs', 'chicken thigh', 8],
+    ['4 skin-on, bone-in chicken thighs', 'chicken thigh', 4],
+    ['2 bone-in pork chops', 'pork chop', 2],
+    ['4 küchenfertige Forellen', 'trout', 4],
+    ['2 firm, ripe pears', 'pear', 2],
+  ])('are found behind the words of how they are sold: %s', (line, item, count) => {
+    const {receipt} = read('Supper in a tin', `- ${line}\n- 1 kg potatoes`)
+    expect(receipt.ingredients).toHaveLength(2)
+    expect(receipt.ingredients[0]).toMatchObject({item, amount: {low: count, high: count}})
+  })
+
+  it.each([
+    ['1 kg lamb cushion', 'lamb'],
+    ['500 g diced venison shoulder', 'venison'],
+    ['400 g veal collar', 'veal'],
+    ['500 g Rindergulasch', 'beef'],
+    ['300 g Putengeschnetzeltes', 'turkey'],
+    ['400 g Hirschragout', 'venison'],
+    ['4 goat cutlets', 'lamb'],
+    ['300 g trout goujons', 'trout'],
+  ])('are by a word of their name, where no row has it: %s', (line, id) => {
+    const {receipt, sign, raw, messages} = read('Supper in a tin', `- ${line}\n- 1 kg potatoes`)
+    expect(lookUpItem(receipt.ingredients[0]!.item)).toMatchObject({id, pieces: []})
+    expect([heat(sign), raw]).toEqual([true, true])
+    expect(messages.map(({reason}) => reason).join()).toContain('it is taken as the meat or fish that its name has')
+  })
+
+  it.each([
+    'chicken stock cube',
+    'beef dripping',
+    "lamb's lettuce",
+    'cod liver oil',
+    'beef tomato',
+    'steak seasoning',
+    'duck egg',
+    'oyster mushroom',
+    'crab apple',
+    'coconut meat',
+    'turkey red',
+    'goat cheese',
+    'rinderfond',
+    'entenfett',
+    'leberwurst',
+    'rinde',
+    'rehydrated mushroom',
+  ])('and no flesh is: %s', (name) => expect(isFlesh(name)).toBe(false))
+
+  it('but what is made of fish is none for whoever must not have it', () => {
+    for (const name of ['fish soup', 'fischsoße', 'salmon paste']) expect(lookUpItem(name)?.allergens).toEqual(['fish'])
+  })
+
+  it('with one rib of a joint told from the joint', () => {
+    const grams = (line: string) => read('Roast beef', `- ${line}`).receipt.ingredients[0]!.grams!.likely
+    expect(grams('1 rib of beef')).toBe(1830)
+    expect(grams('a rib of beef')).toBe(5500)
+    expect(grams('1 rib roast')).toBe(5500)
+  })
+
+  it('and meat in a tray bake, which is no cake then', () => {
+    expect(read('Tray bake', '- 8 chicken thighs\n- 500 g potatoes').receipt.kind).toBe('roast vegetables')
+    expect(read('Tray bake', '- 200 g flour\n- 200 g butter\n- 200 g sugar\n- 4 eggs').receipt.kind).toBe('tray cakes')
+  })
 })
 
 describe('raw meat that only the text has put in', () => {

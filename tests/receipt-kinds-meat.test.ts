@@ -156,6 +156,13 @@ describe('a dish that is only called by a meat is none of meat', () => {
     // What is not known may be the meat, and the text may tell of it.
     ['Chicken pie', '- 200 g flour\n- 100 g butter\n- 300 g quorlings', 'meat pie'],
     ['Roast goose', '- 200 g flour\n- 100 g butter', 'roast poultry'],
+    ['Roast loin of pork', '- 2 kg loin of pork', 'roast meat'],
+    ['Saddle of mutton', '- 1 saddle of mutton', 'roast meat'],
+    ['Roast hare', '- 1 hare', 'roast meat'],
+    ['Sirloin of beef', '- 1 sirloin of beef', 'roast meat'],
+    ['Breast of lamb', '- 1 kg breast of lamb', 'roast meat'],
+    ['Lammrücken', '- 2 kg Lammrücken', 'roast meat'],
+    ['Hühnerpastete', '- 1 Huhn\n- 500 g Mehl', 'meat pie'],
   ])('but %s is: %s', (title, list, kind) => {
     const receipt = read(title, list)
     expect(receipt.kind).toBe(kind)

@@ -29,7 +29,7 @@ export const fleshWords: readonly FleshWord[] = [
     id: 'other things',
     use: 'other',
     words: words(
-      'light, easter lamb, osterlamm, blood orange, lamb’s lettuce, lamb’s wool, heart of palm, hearts of palm, kidney bean, kidney beans, oyster mushroom, oyster mushrooms, oyster plant, duck egg, duck eggs, goose egg, goose eggs, hen egg, hen eggs, beef tomato, beef tomatoes, turkey red, pigeon peas',
+      'light, easter lamb, osterlamm, blood orange, lamb’s lettuce, lamb’s wool, heart of palm, hearts of palm, kidney bean, kidney beans, oyster mushroom, oyster mushrooms, oyster plant, duck egg, duck eggs, goose egg, goose eggs, hen egg, hen eggs, beef tomato, beef tomatoes, turkey red, pigeon peas, crab apple, crab apples, crabapple, crabapples, hen of the woods, chicken of the woods, oxtongue, steak seasoning, goat cheese, goat’s cheese, pig nut, pig nuts, horse-radish',
     ),
     source: 'common-practice',
   },
@@ -110,6 +110,15 @@ export const fleshWords: readonly FleshWord[] = [
     ),
     source: 'common-practice',
     note: 'beside the name of a meat: what is got of it, what it is worked with, what is shaped like it',
+  },
+  {
+    id: 'no flesh',
+    use: 'no flesh',
+    words: words(
+      'stock, broth, bouillon, consomme, cube, cubes, stockpot, powder, granules, concentrate, seasoning, rub, spice, marinade, flavour, flavouring, flavor, flavoring, fat, suet, dripping, lard, tallow, oil, gelatine, gelatin, aspic, jelly, glaze, gravy, juice, liquor, sauce, essence, extract, soup, paste, pate, pâté, terrine, rillettes, confit, jerky, biltong, pastrami, corned, salami, crackling, scratchings, crisps, crackers, pie, egg, eggs, milk, cheese, butter, tea, food, wool, thermometer, kettle, knife, dung, weed, plant, fond, brühe, suppe, bouillon, soße, sosse, sauce, fett, schmalz, talg, öl, ei, eier, eigelb, wurst, würste, würstchen, pastete, pasteten, sülze, würze, gewürz, würzer, salz, ohr, ohren, käse, schinken',
+    ),
+    source: 'common-practice',
+    note: 'got of it, cooked and bought so, or called by it',
   },
   {
     id: 'cooked',

@@ -1,9 +1,12 @@
 import {cautions} from './cautions.js'
+import {fleshNames} from './flesh-names.js'
+import {fleshWords} from './flesh-words.js'
 import {hedgeAmounts} from './hedge-amounts.js'
 import {items} from './items.js'
 import {kinds} from './kinds.js'
 import {measures} from './measures.js'
 import {places} from './places.js'
+import {wordsUsed} from './row.js'
 import type {Caution, DishKind, Item, Measure, Place, Source} from './schema.js'
 import {sources} from './sources.js'
 
@@ -171,10 +174,15 @@ const kindsById = byId(kinds)
 /** A measure by its canonical name ("tablespoon"). */
 export const lookUpMeasure = (id: string): Measure | null => measuresById.get(id) ?? null
 
-/** An item by its id, or by any whole spelling of it. */
-export function lookUpItem(name: string): Item | null {
-  return itemsById.get(name) ?? itemTable.rows.get(foldAll(name).join('')) ?? null
-}
+/**
+ * An item by its id, or by any whole spelling of it. A name that no row has is that meat or fish whose word it holds (`lexicon/flesh-names`), without
+ * the weights of a piece: “lamb cushion” is lamb.
+ */
+export const lookUpItem = (name: string): Item | null => lookUpOwnItem(name) ?? itemOfFlesh(name)
+
+/** An item by its id, or by any whole spelling of it, and by no more than that. */
+export const lookUpOwnItem = (name: string): Item | null =>
+  itemsById.get(name) ?? itemTable.rows.get(foldAll(name).join('')) ?? null
 
 const itemsAlone: ReadonlyMap<string, Item> = new Map(
   items.flatMap((row) => (row.alone ?? []).map((name): [string, Item] => [foldAll(name).join(''), row])),
@@ -216,4 +224,71 @@ export function lookUpPlace(text: string): Place | null {
     }
   }
   return null
+}
+
+const fleshByWord = new Map(fleshNames.flatMap(({id, words}) => words.map((word) => [foldAll(word).join(' '), id] as const)))
+/** The longest first: „wildschwein“ before „wild“. */
+const fleshStems = fleshNames
+  .flatMap(({id, stems = []}) => stems.map((stem) => ({id, stem: plainLetters(stem)})))
+  .sort((a, b) => b.stem.length - a.stem.length)
+const noFlesh: ReadonlySet<string> = new Set(wordsUsed(fleshWords, 'no flesh').map(fold))
+const noFleshEnds = [...noFlesh]
+const otherThings = wordsUsed(fleshWords, 'other').map((phrase) => foldAll(phrase).join(' '))
+
+const namesOfFlesh = new Map<string, Item | null>()
+/** So that no text can make it grow without end. */
+const MOST_NAMES = 5000
+
+/** What is known of a meat or fish that only a word of its name tells: all but what one of it weighs. */
+function itemOfFlesh(name: string): Item | null {
+  const known = namesOfFlesh.get(name)
+  if (known !== undefined) return known
+  const found = readFleshName(name)
+  if (namesOfFlesh.size >= MOST_NAMES) namesOfFlesh.clear()
+  namesOfFlesh.set(name, found)
+  return found
+}
+
+const isFleshRow = (row: Item): boolean => row.group === 'meat' || row.group === 'fish'
+
+function readFleshName(name: string): Item | null {
+  const parts = foldAll(name)
+  const found = fleshAmong(parts)
+  const row = found === null ? undefined : itemsById.get(found.id)
+  if (found === null || row === undefined) return null
+  const text = ` ${parts.join(' ')} `
+  if (otherThings.some((phrase) => text.includes(` ${phrase} `))) return null
+  const of = parts.indexOf('of')
+  const head = itemTable.rows.get(of > 0 ? parts[of - 1]! : parts.at(-1)!)
+  const ofIt =
+    parts.some((part) => noFlesh.has(part)) ||
+    (found.stem !== undefined && noFleshEnds.some((end) => found.part.slice(found.stem!.length).endsWith(end)))
+  // "Lamb's lettuce", "coconut meat": another thing by its own name.
+  const another =
+    (head !== undefined && !isFleshRow(head)) ||
+    (row.id === 'meat' && parts.some((part) => !isFleshRow(itemTable.rows.get(part) ?? row)))
+  if (!ofIt && !another) return {...row, pieces: []}
+  // Fish sauce is no fish, and is none for whoever must not have fish.
+  return ofIt && row.group === 'fish' ? {...row, group: 'made dish', pieces: [], cautions: []} : null
+}
+
+interface FleshNamed {
+  readonly id: string
+  readonly part: string
+  /** What a compound begins with: „Rindergulasch“. */
+  readonly stem?: string
+}
+
+/** The item whose word is among the words of a name, the last of them: “chicken and ham”; “goat cutlet” is of the goat. */
+function fleshAmong(parts: readonly string[]): FleshNamed | null {
+  let general: FleshNamed | null = null
+  for (let i = parts.length - 1; i >= 0; i--) {
+    const part = parts[i]!
+    const id = (i > 0 ? fleshByWord.get(`${parts[i - 1]} ${part}`) : undefined) ?? fleshByWord.get(part)
+    const stem = id === undefined ? fleshStems.find(({stem}) => part.startsWith(stem)) : undefined
+    const found = id !== undefined ? {id, part} : stem === undefined ? null : {...stem, part}
+    if (found !== null && found.id !== 'meat') return found
+    general ??= found
+  }
+  return general
 }

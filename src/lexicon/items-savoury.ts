@@ -7,7 +7,7 @@ export const savouries = itemRows([
     id: 'beef',
     group: 'meat',
     spellings:
-      'lean beef, beef steak, beef-steak, beefsteak, minced beef, ground beef, stewing beef, beef steaks, cold beef, cold roast beef, boiled beef, tender beef, gravy beef, neck of beef, cold roast-beef, braising steak, chuck',
+      'lean beef, beef steak, beef-steak, beefsteak, minced beef, ground beef, stewing beef, beef steaks, cold beef, cold roast beef, boiled beef, tender beef, gravy beef, neck of beef, cold roast-beef, braising steak, chuck, beef mince, steak mince, minced steak',
     density: span(0.85, 1, 1.08),
     densitySource: 'memory',
     cautions: ['meat-temperature'],
@@ -30,7 +30,7 @@ export const savouries = itemRows([
   {
     id: 'veal',
     group: 'meat',
-    spellings: 'lean veal, cold veal, cold roast veal, minced veal, leg veal',
+    spellings: 'lean veal, cold veal, cold roast veal, minced veal, leg veal, veal mince, ground veal',
     density: span(0.85, 1, 1.08),
     densitySource: 'memory',
     cautions: ['meat-temperature'],
@@ -46,14 +46,14 @@ export const savouries = itemRows([
   {
     id: 'lamb',
     group: 'meat',
-    spellings: 'minced lamb, lamb steak, lamb’s fry',
+    spellings: 'minced lamb, lamb steak, lamb’s fry, lamb mince',
     cautions: ['meat-temperature'],
     sources: ['memory'],
   },
   {
     id: 'pork',
     group: 'meat',
-    spellings: 'fresh pork, lean pork, minced pork, pork belly, pork steak, spring of pork, young pork',
+    spellings: 'fresh pork, lean pork, minced pork, pork belly, pork steak, spring of pork, young pork, pork mince',
     cautions: ['meat-temperature'],
     sources: ['memory'],
   },
@@ -68,7 +68,7 @@ export const savouries = itemRows([
     id: 'bacon',
     group: 'meat',
     spellings:
-      'streaky bacon, fat bacon, gammon, lean bacon, smoked bacon, rasher of bacon, rashers of bacon, lardoon, lardoons, lardons, pancetta, back bacon',
+      'streaky bacon, fat bacon, lean bacon, smoked bacon, rasher of bacon, rashers of bacon, lardoon, lardoons, lardons, pancetta, back bacon',
     pieces: [{measure: 'slice', grams: span(20, 28, 40), source: 'usda-sr28'}],
     cautions: ['meat-temperature'],
     sources: ['usda-sr28'],
@@ -943,7 +943,7 @@ export const savouries = itemRows([
   {
     id: 'leg of mutton',
     group: 'meat',
-    spellings: 'legs of mutton, haunch of mutton, gigot of mutton',
+    spellings: 'legs of mutton, haunch of mutton, gigot of mutton, mutton leg',
     pieces: [{measure: 'count', grams: span(3200, 4300, 6000), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
@@ -951,7 +951,7 @@ export const savouries = itemRows([
   {
     id: 'shoulder of mutton',
     group: 'meat',
-    spellings: 'shoulders of mutton',
+    spellings: 'shoulders of mutton, mutton shoulder',
     pieces: [{measure: 'count', grams: span(2300, 3000, 4000), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
@@ -997,7 +997,7 @@ export const savouries = itemRows([
   {
     id: 'leg of lamb',
     group: 'meat',
-    spellings: 'legs of lamb, gigot of lamb',
+    spellings: 'legs of lamb, gigot of lamb, lamb leg, lamb legs, lamb leg joint',
     pieces: [{measure: 'count', grams: span(1600, 2200, 3000), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
@@ -1021,7 +1021,7 @@ export const savouries = itemRows([
   {
     id: 'loin of lamb',
     group: 'meat',
-    spellings: 'neck of lamb, breast of lamb, ribs of lamb',
+    spellings: 'neck of lamb, breast of lamb, ribs of lamb, lamb loin',
     pieces: [{measure: 'count', grams: span(900, 1300, 1900), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
@@ -1037,7 +1037,7 @@ export const savouries = itemRows([
   {
     id: 'leg of pork',
     group: 'meat',
-    spellings: 'legs of pork',
+    spellings: 'legs of pork, pork leg, pork legs, fresh ham',
     pieces: [{measure: 'count', grams: span(3000, 4500, 7000), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
@@ -1045,7 +1045,8 @@ export const savouries = itemRows([
   {
     id: 'loin of pork',
     group: 'meat',
-    spellings: 'hind loin of pork, fore loin of pork, chine of pork, griskin, griskin of pork',
+    spellings:
+      'hind loin of pork, fore loin of pork, chine of pork, griskin, griskin of pork, pork loin, pork loins, pork loin joint, pork loin roast, pork rib roast',
     pieces: [{measure: 'count', grams: span(1800, 2700, 4000), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
@@ -1053,7 +1054,7 @@ export const savouries = itemRows([
   {
     id: 'shoulder of pork',
     group: 'meat',
-    spellings: 'hand of pork, pork shoulder, spring pork',
+    spellings: 'hand of pork, pork shoulder, spring pork, pork butt, boston butt, pork shoulder joint, blade of pork',
     pieces: [{measure: 'count', grams: span(2200, 3200, 4500), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
@@ -1061,7 +1062,8 @@ export const savouries = itemRows([
   {
     id: 'pork chop',
     group: 'meat',
-    spellings: 'pork chops, pork cutlet, pork cutlets',
+    spellings:
+      'pork chops, pork cutlet, pork cutlets, pork loin steak, pork loin steaks, pork loin chop, pork loin chops, pork escalope, pork escalopes',
     pieces: [{measure: 'count', grams: span(130, 190, 280), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
@@ -1116,7 +1118,7 @@ export const savouries = itemRows([
   {
     id: 'veal cutlet',
     group: 'meat',
-    spellings: 'veal cutlets, veal chop, veal collop, veal collops, scotch collops',
+    spellings: 'veal cutlets, veal chop, veal collop, veal collops, scotch collops, veal escalope, veal escalopes',
     pieces: [{measure: 'count', grams: span(110, 160, 240), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
@@ -1125,13 +1127,14 @@ export const savouries = itemRows([
     id: 'sirloin of beef',
     group: 'meat',
     spellings:
-      'sirloin, ribs of beef, rib of beef, baron of beef, fore rib, fore rib of beef, forerib, forerib of beef, fore ribs of beef, rib joint of beef, rib joint, rib roast, rib roast of beef, standing rib roast, beef rib roast',
+      'sirloin, ribs of beef, rib of beef, baron of beef, fore rib, fore rib of beef, forerib, forerib of beef, fore ribs of beef, rib joint of beef, rib joint, rib roast, rib roast of beef, standing rib roast, beef rib roast, sirloin joint, sirloin roast, beef sirloin',
     counted: {
       item: 'standing rib of beef',
       spellings: words(
         'ribs of beef, rib joint of beef, rib joint, rib roast, rib roast of beef, standing rib roast, beef rib roast',
       ),
       from: 2,
+      single: words('rib of beef'),
     },
     pieces: [{measure: 'count', grams: span(3500, 5500, 9000), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
@@ -1149,7 +1152,7 @@ export const savouries = itemRows([
   {
     id: 'brisket of beef',
     group: 'meat',
-    spellings: 'brisket, plate of beef, flank of beef, thin flank of beef',
+    spellings: 'brisket, plate of beef, flank of beef, thin flank of beef, beef brisket, brisket joint',
     pieces: [{measure: 'count', grams: span(2500, 4500, 8000), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
@@ -1157,7 +1160,7 @@ export const savouries = itemRows([
   {
     id: 'fillet of beef',
     group: 'meat',
-    spellings: 'undercut of sirloin, tenderloin, tenderloin of beef',
+    spellings: 'undercut of sirloin, tenderloin, tenderloin of beef, beef fillet, beef tenderloin',
     pieces: [{measure: 'count', grams: span(1200, 2000, 3000), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],
@@ -1165,7 +1168,7 @@ export const savouries = itemRows([
   {
     id: 'shin of beef',
     group: 'meat',
-    spellings: 'leg of beef, shin, hough of beef',
+    spellings: 'leg of beef, shin, hough of beef, beef shin, beef shank, shank of beef',
     pieces: [{measure: 'count', grams: span(2500, 4000, 6000), source: 'memory', note: 'with the bone'}],
     cautions: ['meat-temperature'],
     sources: ['memory'],

@@ -1,4 +1,5 @@
 import {germanNames} from './german-names.js'
+import {cuts} from './items-cuts.js'
 import {dairy} from './items-dairy.js'
 import {flours} from './items-flour.js'
 import {fruit} from './items-fruit.js'
@@ -19,6 +20,7 @@ export const items: readonly Item[] = [
   ...liquids,
   ...savouries,
   ...pieces,
+  ...cuts,
 ].map((row) => {
   const german = germanNames[row.id]
   return german === undefined ? row : {...row, spellings: [...row.spellings, ...german.toLowerCase().split(', ')]}

@@ -631,6 +631,7 @@ const rows: readonly KindRow[] = [
     words: words(
       'brownies, brownie, blondies, flapjacks, flapjack, tray bake, traybake, lemon bars, date bars, blechkuchen, apfelkuchen, pflaumenkuchen, zwetschgenkuchen, streuselkuchen, butterkuchen, zuckerkuchen, zwetschgendatschi, datschi, bienenstich, kirschkuchen vom blech, kuchen vom blech, rhabarberkuchen',
     ),
+    withMeat: {words: words('tray bake, traybake'), kind: 'roast vegetables'},
     band: 'moderate',
     start: {low: 155, best: 175, high: 190},
     end: 135,
@@ -751,6 +752,9 @@ const rows: readonly KindRow[] = [
     title: 'Meat pie',
     words: words(
       'meat pie, chicken pie, beef-steak pie, beefsteak pie, steak pie, veal pie, pork pie, pigeon pie, mutton pie, game pie, giblet pie, lamb pie, goose pie, rabbit pie, partridge pie, grouse pie, eel pie, fish pie, oyster pie, venison pasty, raised pie, ham pie, squab pie, sea pie, hare pie, veal and ham pie',
+    ),
+    titles: words(
+      'hühnerpastete, hähnchenpastete, geflügelpastete, putenpastete, fleischpastete, wildpastete, entenpastete, gänsepastete, taubenpastete, kalbspastete, kalbfleischpastete, rinderpastete, rindfleischpastete, schweinepastete, schweinefleischpastete, lammpastete, rehpastete, hirschpastete, hasenpastete, kaninchenpastete, fasanenpastete, fischpastete, lachspastete, aalpastete, schinkenpastete',
     ),
     band: 'hot',
     start: {low: 170, best: 195, high: 225},
@@ -1170,6 +1174,9 @@ const rows: readonly KindRow[] = [
     title: 'Roast meat, whole cut',
     words: words(
       'roast beef, roast pork, roast lamb, roast mutton, leg of lamb, leg of mutton, roast venison, roast meat, baked ham, to bake a ham, to bake beef, fillet of veal, sucking pig, spare-rib, ham, roast ham, shoulder of lamb, shoulder of pork, lamb shoulder, pork shoulder, lamb leg, leg of pork, pork belly, belly of pork, rib of beef, gammon, pulled pork, brisket, schweinebraten, rinderbraten, krustenbraten, lammbraten, schweineschulter',
+    ),
+    titles: words(
+      'loin of pork, pork loin, loin of lamb, loin of mutton, loin of veal, saddle of mutton, saddle of lamb, saddle of venison, saddle of hare, saddle of pork, rack of lamb, sirloin of beef, beef sirloin, sirloin, ribs of beef, standing rib roast, rib roast, topside of beef, silverside of beef, topside, silverside, breast of veal, breast of lamb, breast of mutton, breast of pork, shoulder of mutton, shoulder of veal, haunch of venison, haunch of mutton, leg of veal, quarter of lamb, roast hare, roast rabbit, baked hare, lamb shank, lamb shanks, roast veal, roast joint, sunday joint, lammkarree, lammrücken, schweinerücken, hasenrücken, kalbsrücken, lammhaxe, lammhaxen, schweinshaxe, schweinshaxen, schweinehaxe, kalbshaxe, roastbeef, gebratener hase, schweinelende, kasseler',
     ),
     endings: words('braten, schinken, keule'),
     band: 'moderate',

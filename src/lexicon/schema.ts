@@ -126,9 +126,17 @@ export const itemSchema = z.object({
   pieces: z.array(pieceSchema).default([]),
   /**
    * The item that is meant where one of these spellings is counted: “a pinch of red pepper” is the spice, “2 red peppers” are not. `from`: only
-   * where there are so many, as “3 ribs of beef” are those of one joint and “a rib of beef” is a joint.
+   * where there are so many, as “3 ribs of beef” are those of one joint and “a rib of beef” is a joint; `single`: those of which a one in figures is
+   * one too, “1 rib of beef”.
    */
-  counted: z.object({item: z.string(), spellings: z.array(z.string()).min(1), from: z.number().int().optional()}).optional(),
+  counted: z
+    .object({
+      item: z.string(),
+      spellings: z.array(z.string()).min(1),
+      from: z.number().int().optional(),
+      single: z.array(z.string()).min(1).optional(),
+    })
+    .optional(),
   /** Names that mean it in doubt, where a list has them by themselves: the thighs of no bird that is named. */
   alone: z.array(z.string()).min(1).optional(),
   /** The name in a shop today, where it differs. */
@@ -858,7 +866,8 @@ export type CoreHeat = z.infer<typeof coreHeatSchema>
  * Words about meat and fish. `cured`: ids of items that are not raw; `mock`: by which a title names none, whatever it says; `meatless`: by which
  * neither title nor list does; `other`: names of other things that hold theirs; `cut up`: what does not go in whole; `cuts`: verbs by
  * which it is no longer whole; `outside` and `scored`: of what, and how, it may be cut and go in whole all the same; `told of`: by
- * which a text has meat in it without its name.
+ * which a text has meat in it without its name; `no flesh`: in a name that no item has, or at the end of a German compound, by which it is
+ * none, though it may be made of it.
  */
 export const fleshWordSchema = z.object({
   id: z.string(),
@@ -876,6 +885,7 @@ export const fleshWordSchema = z.object({
     'puts in last',
     'beside',
     'of it',
+    'no flesh',
     'cooked',
     'cooked before',
     'roasted',
@@ -890,6 +900,15 @@ export const fleshWordSchema = z.object({
   note: z.string().optional(),
 })
 export type FleshWord = z.infer<typeof fleshWordSchema>
+
+/** Words of a name, and beginnings of a German compound, by which it is of an item's meat, poultry or fish; `id` is the item's. */
+export const fleshNameSchema = z.object({
+  id: z.string(),
+  words: z.array(z.string()).min(1),
+  stems: z.array(z.string()).min(1).optional(),
+  source: z.string(),
+})
+export type FleshName = z.infer<typeof fleshNameSchema>
 
 /**
  * What goes into the oven whole, of a kind of dish: of these items or of those whose text has one of these words (any where neither is given),

@@ -1,5 +1,5 @@
 import {asides} from '../lexicon/grammar-words.js'
-import {lookUpItem} from '../lexicon/index.js'
+import {lookUpItem, lookUpOwnItem} from '../lexicon/index.js'
 import {alternativeAt, mixture} from './alternatives.js'
 import {pastAlternative, type Quantity, textOf} from './amounts.js'
 import {withBetween} from './between.js'
@@ -237,7 +237,7 @@ export function named(
   let row = noun.row
   if (!known && again !== null && entries.last !== null) {
     const head = entries.last.item.split(' ').pop()!
-    row = lookUpItem(`${again[1]} ${head}`) ?? entries.last.row
+    row = lookUpOwnItem(`${again[1]} ${head}`) ?? entries.last.row
     item = row?.id ?? entries.last.item
     known = row !== null
   }

@@ -14,7 +14,7 @@ const HALF = fleshWordsOf('half')
 const RAW = fleshWordsOf('raw')
 const NOT_YET = fleshWordsOf('not yet')
 /** Smoked cold and sold raw, and cooked before they are eaten. Common practice, no source. */
-const COOKED_AFTER: ReadonlySet<string> = new Set(['haddock', 'cod'])
+const COOKED_AFTER: ReadonlySet<string> = new Set(['haddock', 'haddock fillet', 'cod', 'cod fillet'])
 const ENDS = /^[.;:!?|·•]$/
 
 /** How many words behind a thing may say that it is cooked: "pork, boned and boiled tender". */

@@ -35,6 +35,8 @@ export interface Draft {
   other: {reading: string; settle: string} | undefined
   /** What the text says it weighs, beside its count or measure. */
   stated: StatedWeight | undefined
+  /** How many of it there are by what the text says of others, where it gives no amount. */
+  reckoned: Exact | undefined
   /** Eggs of which some whites or yolks are left out. */
   lacks: LackingPart | undefined
   /** The share of the flour's weight that the text gives for it, 1 for 100 %. */
@@ -60,8 +62,21 @@ export const key = (one: {readonly item: string; readonly row: Item | null}): st
     ? one.item
     : one.row.id
 
+/** The names that mean another item where there are so many of them; `inFigures`: their number is written so. */
+export function namesCounted(
+  {spellings, from = 0, single = []}: NonNullable<Item['counted']>,
+  low: Exact | null,
+  inFigures: boolean,
+): readonly string[] {
+  if (from === 0 || (low !== null && low.value >= from)) return spellings
+  return low?.value === 1 && inFigures ? single : []
+}
+
 /** What is meant where a spice is counted by a name that is a vegetable's too: "2 red peppers". */
-function nameCounted(view: View, draft: Draft, {item, spellings}: NonNullable<Item['counted']>): void {
+function nameCounted(view: View, draft: Draft, counted: NonNullable<Item['counted']>): void {
+  const {item} = counted
+  const meant = namesCounted(counted, draft.low, view.tokens[draft.start]!.kind === 'number')
+  if (meant.length === 0) return
   for (let i = draft.start; i < draft.next; i++) {
     const found = itemHere(view, i)
     if (found === null || found.row !== draft.row) {
@@ -69,7 +84,7 @@ function nameCounted(view: View, draft: Draft, {item, spellings}: NonNullable<It
       if (view.tokens[i]!.kind === 'word' && (view.bits[i]! & (DESCRIBES | CARDINAL | FRACTION | ARTICLE | ENDER)) === 0) return
       continue
     }
-    if (spellings.includes(view.words.slice(i, found.next).join(' '))) {
+    if (meant.includes(view.words.slice(i, found.next).join(' '))) {
       draft.item = item
       draft.row = lookUpItem(item)
     }
@@ -120,6 +135,7 @@ export class Entries {
       notes: draft.notes ?? [],
       other: draft.other,
       stated: draft.stated,
+      reckoned: draft.reckoned,
       lacks: draft.lacks,
       percent: draft.percent,
       percentOf: draft.percentOf,
@@ -128,13 +144,7 @@ export class Entries {
       unknownMeasure: draft.unknownMeasure ?? false,
     }
     const counted = full.row?.counted
-    if (
-      counted !== undefined &&
-      full.measure === 'count' &&
-      full.measureText === '' &&
-      !full.unknownMeasure &&
-      (counted.from === undefined || (full.low !== null && full.low.value >= counted.from))
-    )
+    if (counted !== undefined && full.measure === 'count' && full.measureText === '' && !full.unknownMeasure)
       nameCounted(this.view, full, counted)
     this.drafts.push(full)
     if (!full.bare) this.present.add(key(full))

@@ -2,7 +2,7 @@ import {partsOf} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {type Quantity, readAmount, readQuantity} from './amounts.js'
-import type {Entries, Mode} from './entries.js'
+import {type Entries, type Mode, namesCounted} from './entries.js'
 import {type Exact, HALF, ONE} from './exact.js'
 import {partItem, readNoun} from './nouns.js'
 import {AND, endsName, fruitsBehind, isAskedOfFruit, isSqueezed, OF_A_FRUIT} from './squeezed.js'
@@ -254,8 +254,8 @@ export function jointOf(entries: Entries, at: number, i: number, to: number, mod
   const item = `${words.slice(start, k).join(' ')} of ${noun.item}`
   // "3 ribs of beef": so many of one joint, where "ribs of beef" is the joint.
   const counted = lookUpItem(item)?.counted
-  const parts =
-    counted?.from !== undefined && low.value >= counted.from && counted.spellings.includes(item) ? lookUpItem(counted.item) : null
+  const isParts = counted?.from !== undefined && namesCounted(counted, low, tokens[at]!.kind === 'number').includes(item)
+  const parts = isParts ? lookUpItem(counted.item) : null
   entries.push(
     {
       start: at,

@@ -9,6 +9,7 @@ import {Exact} from './exact.js'
 import {wordsWritten} from './flesh.js'
 import {isFurther, isShareOfList} from './further.js'
 import {POURED} from './item-classes.js'
+import {allergensListed, bringsAllergen, countWeighedEggs, isWeightAgain} from './method-only.js'
 import type {ReadIngredient} from './types.js'
 import {ARTICLE, type View} from './view.js'
 import {isWhatIsMade} from './what-is-made.js'
@@ -120,6 +121,7 @@ function output(view: View, d: Draft, grams: 'list' | 'size' | null): ReadIngred
     ...(d.other === undefined ? {} : {other: d.other}),
     notes: grams === null ? d.notes : [...d.notes, IN_GRAMS[grams]],
     ...(d.stated === undefined ? {} : {stated: d.stated}),
+    ...(d.reckoned === undefined ? {} : {reckoned: d.reckoned.toString()}),
     ...(d.lacks === undefined || d.low === null
       ? {}
       : {lacks: {item: d.lacks.item, count: d.lacks.count.toString(), text: d.lacks.text}}),
@@ -205,6 +207,8 @@ const makesPaste = (kept: readonly Draft[]): boolean =>
 /** "Beat the butter and sugar to a cream": the second of two names behind one article. */
 const isSecondOfTwo = ({words}: View, at: number): boolean => words[at - 1] === 'and' && KNOWN_BY.has(words[at - 3] ?? '')
 
+const NONE: ReadonlySet<string> = new Set()
+
 /** Before a name that was given before. */
 const KNOWN_BY: ReadonlySet<string> = new Set(['the', 'your', 'this', 'these', 'said'])
 
@@ -234,6 +238,7 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
     )
   for (const d of inside) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))
   const seen = new Set<string>()
+  const listedAllergens = entries.listed ? allergensListed(inside) : NONE
   const listedAmounts = new Map<string, Draft[]>()
   const titleWords = title.toLowerCase().split(/[^a-z]+/)
   for (const d of inside) {
@@ -250,6 +255,7 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
     if (d.low !== null) {
       const same = listedAmounts.get(key(d))
       const further = same !== undefined && isFurther(view, d)
+      if (isWeightAgain(d, kept)) continue
       // A step that only says again what the list gave.
       if (!further && same?.some((o) => o.measure === d.measure && o.low!.equals(d.low!) && o.high!.equals(d.high!))) continue
       if (setsSponge(view, d.start)) {
@@ -286,7 +292,7 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
       // "Raise the paste", of the flour and the lard that were given.
       if (PASTES.has(d.item) && KNOWN_BY.has(view.words[d.start - 1] ?? '') && makesPaste(kept)) continue
       if (titleWords[titleWords.length - 1] === d.item) continue
-      if (entries.listed) continue
+      if (entries.listed && !bringsAllergen(view, d, listedAllergens, inside)) continue
       seen.add(key(d))
       kept.push(d)
       continue
@@ -296,6 +302,7 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
     kept.push(d)
   }
   kept.sort((a, b) => view.tokens[a.start]!.start - view.tokens[b.start]!.start)
+  countWeighedEggs(kept)
   const inGrams = bareGrams(view, kept)
   return kept.map((d) => output(view, d, inGrams(d)))
 }

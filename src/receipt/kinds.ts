@@ -1,5 +1,5 @@
 import {potWork} from '../lexicon/grammar-words.js'
-import {kinds, lookUpItem, lookUpKind} from '../lexicon/index.js'
+import {kinds, lookUpItem, lookUpKind, lookUpOwnItem} from '../lexicon/index.js'
 import {kindsByItems} from '../lexicon/kinds-by-items.js'
 import {germanOvens, ovenFoods, ovens} from '../lexicon/oven-foods.js'
 import type {DishKind, Item} from '../lexicon/schema.js'
@@ -304,7 +304,7 @@ function fromOven(title: string): KindFound | null {
 }
 
 function kindOfFood(name: string): string | null {
-  const item = lookUpItem(name)
+  const item = lookUpOwnItem(name)
   if (item === null) return null
   return ovenFoods.find(({items = [], groups = []}) => items.includes(item.id) || groups.includes(item.group))?.kind ?? null
 }

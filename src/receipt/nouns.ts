@@ -1,7 +1,7 @@
 import {distance} from 'fastest-levenshtein'
 import {germanNames} from '../lexicon/german-names.js'
-import {partsOf} from '../lexicon/grammar-words.js'
-import {fold, lookUpItem} from '../lexicon/index.js'
+import {joints, partsOf, soldAs} from '../lexicon/grammar-words.js'
+import {fold, lookUpOwnItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {DESCRIBES, ENDER, itemHere, JOINT, measureHere, NOTFOOD, OFHEAD, PART, PREPARED, type View} from './view.js'
 
@@ -96,6 +96,16 @@ function nameOf(row: Item, view: View, from: number, to: number): string {
   return name
 }
 
+/** "Bone-in", "skin on", "boneless": how meat and fish are sold, and no part of their name. The token after it; −1 where none begins. */
+export function pastSoldAs({words}: View, at: number, end: number): number {
+  const word = words[at] ?? ''
+  if (SOLD_AS.has(word)) return at + 1
+  return at + 1 < end && SOLD_WITH.test(word) && SOLD_HOW.test(words[at + 1]!) ? at + 2 : -1
+}
+const SOLD_AS: ReadonlySet<string> = new Set(soldAs)
+const SOLD_WITH = /^(?:bones?|skins?|rind|shells?|heads?|tails?)$/
+const SOLD_HOW = /^(?:in|on|off|out|removed)$/
+
 /** Words kept out of an unknown item's name. */
 const describes = (view: View, at: number): boolean => (view.bits[at]! & DESCRIBES) !== 0
 
@@ -147,6 +157,8 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
   let unknownStart = -1
   let unknownEnd = -1
   let lead = first
+  // What stood last says how the thing is got ready or sold.
+  let said = false
   while (i < end && i - first < LONGEST) {
     const token = tokens[i]!
     if (token.kind === 'mark') {
@@ -157,7 +169,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
         unknownStart < 0 &&
         i > first &&
         i + 1 < end &&
-        (describes(view, i + 1) || (describes(view, i - 1) && itemHere(view, i + 1) !== null))
+        (describes(view, i + 1) || pastSoldAs(view, i + 1, end) > 0 || (said && itemHere(view, i + 1) !== null))
       ) {
         i++
         continue
@@ -165,6 +177,13 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
       break
     }
     if (token.kind === 'number' || (i > first && beginsLabel(view, i))) break
+    const sold = pastSoldAs(view, i, end)
+    if (sold > 0 && sold < end && rowEnd < 0) {
+      said = true
+      i = sold
+      continue
+    }
+    said = describes(view, i)
     const found = itemHere(view, i)
     // "White Lily flour", "white or brown": a colour where a name follows, and no part of an egg.
     if (words[i] === 'white' && found?.next === i + 1 && isColour(view, i, end)) {
@@ -232,7 +251,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
       next = of.next
     }
     // A joint of a known beast is known.
-    const beast = of !== null && bits[unknownEnd - 1]! & (JOINT | PART) ? of.row : null
+    const beast = of !== null && isPiece(view, unknownEnd - 1) ? of.row : null
     if (beast !== null)
       return {start: first, next, item, row: beast, known: true, prepared: preparedText(view, first, lead), doubtful: false}
     return {start: first, next, item, row: null, known: false, prepared: preparedText(view, first, lead), doubtful: true}
@@ -305,6 +324,11 @@ const preparedText = (view: View, from: number, to: number): string => {
   return said.join(' ')
 }
 
+/** A joint or a part, one or several: "fillets of turbot". */
+const isPiece = ({words, bits}: View, at: number): boolean =>
+  (bits[at]! & (JOINT | PART)) !== 0 || JOINTS.has(singular(words[at]!))
+const JOINTS: ReadonlySet<string> = new Set(joints)
+
 /** "of almonds" after a head that takes one ("essence", "round"); null otherwise. */
 function ofTail(
   view: View,
@@ -314,7 +338,7 @@ function ofTail(
   depth: number,
 ): {name: string; next: number; row: Item | null} | null {
   const {words, bits} = view
-  if (words[at] !== 'of' || at + 1 >= end || !(bits[head]! & (OFHEAD | JOINT | PART))) return null
+  if (words[at] !== 'of' || at + 1 >= end || !(bits[head]! & OFHEAD || isPiece(view, head))) return null
   // "the pulp of the heart of a palm" is as deep as names go.
   const noun = depth > 1 ? null : readNoun(view, at + 1, end, true, false, depth + 1)
   return noun === null ? null : {name: noun.item, next: noun.next, row: noun.row}
@@ -324,6 +348,6 @@ function ofTail(
 export function partItem(base: string, part: string): {item: string; row: Item | null} {
   const canonical = partsOf[part] ?? part
   const name = `${base} ${canonical}`
-  const row = lookUpItem(name)
+  const row = lookUpOwnItem(name)
   return {item: row?.id ?? name, row}
 }

@@ -7,6 +7,7 @@ import {HOTTEST} from './degrees.js'
 import {isSet, readEvenings} from './evening.js'
 import {laterFacts, readFacts} from './facts.js'
 import {bakesFalling} from './falls.js'
+import {isFlesh} from './flesh.js'
 import {readHeat} from './heat.js'
 import {heatsBeyond} from './heat-beyond.js'
 import type {UnknownHeat} from './heat-readings.js'
@@ -261,7 +262,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...place(places[0]!),
       severity: 'warning',
       rule: 'item-unknown',
-      reason: `“${item}” is not an ingredient this lexicon knows: its words are carried through without a weight${list(places, place)}`,
+      reason: `“${item}” is not an ingredient this lexicon knows: ${isFlesh(item) ? 'it is taken as the meat or fish that its name has, without the weight of a piece' : 'its words are carried through without a weight'}${list(places, place)}`,
       suggest: 'write its usual name in the text, or how to read the words under “says:” in the front matter',
     })
   }

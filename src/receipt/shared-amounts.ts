@@ -1,5 +1,5 @@
 import {partsOf} from '../lexicon/grammar-words.js'
-import {lookUpItem} from '../lexicon/index.js'
+import {lookUpOwnItem} from '../lexicon/index.js'
 import {type Quantity, readAmount, readQuantity} from './amounts.js'
 import type {Draft, Entries, Mode} from './entries.js'
 import {vague} from './indefinite-words.js'
@@ -57,6 +57,7 @@ function namesBefore(entries: Entries, at: number, mode: Mode): Draft[] {
       notes: [],
       other: undefined,
       stated: undefined,
+      reckoned: undefined,
       lacks: undefined,
       percent: undefined,
       percentOf: undefined,
@@ -157,7 +158,7 @@ function withHead(view: View, nouns: readonly Noun[]): readonly Noun[] {
       return made === null || made.row === null ? noun : {...noun, item: made.item, row: made.row}
     }
     if (word !== 'white' && word !== 'yolk') return noun
-    const row = lookUpItem(`${word} ${head}`)
+    const row = lookUpOwnItem(`${word} ${head}`)
     return row === null ? noun : {...noun, item: row.id, row}
   })
 }

@@ -135,7 +135,8 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
       suggest: 'write inches or centimetres, or state the vessel in the front matter: vessel: round 23 x 6 cm',
     })
   const allergens = new Set<string>()
-  for (const one of ingredients) for (const allergen of lookUpItem(one.item)?.allergens ?? []) allergens.add(allergen)
+  for (const one of [...ingredients, ...told])
+    for (const allergen of lookUpItem(one.item)?.allergens ?? []) allergens.add(allergen)
   const signs = signsOf(section)
   const vessels = vesselsSaid(section, receipt.ingredients)
   const cutUp = whole ? readCutUp(section, receipt.ingredients) : null
@@ -188,8 +189,18 @@ const minutesText = ({low, high}: {readonly low: number; readonly high: number})
 
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
+/** “5/2” as a number. */
+function numberOf(exact: string): number {
+  const [top = 0, bottom = 1] = exact.split('/').map(Number)
+  return top / bottom
+}
+
 function converted(one: ReadIngredient, {year, place, told}: Frame, sour: readonly string[]): Ingredient {
-  const {amount, exact, exactHigh, measure, measureText, item, hedges, stated} = one
+  const {exactHigh, measureText, item, hedges, stated, reckoned} = one
+  const counted = reckoned === undefined ? null : numberOf(reckoned)
+  const amount = counted === null ? one.amount : {low: counted, high: counted}
+  const exact = reckoned ?? one.exact
+  const measure = reckoned === undefined ? one.measure : 'count'
   const result = convert({
     amount,
     exact,
@@ -212,8 +223,7 @@ function converted(one: ReadIngredient, {year, place, told}: Frame, sour: readon
   }
   if (one.lacks !== undefined && grams !== null) {
     const {item: part, count, text} = one.lacks
-    const [top = 0, bottom = 1] = count.split('/').map(Number)
-    const lacking = top / bottom
+    const lacking = numberOf(count)
     const out = convert({
       amount: {low: lacking, high: lacking},
       exact: count,

@@ -52,6 +52,8 @@ export interface ReadIngredient extends Span {
   readonly bakersPercent?: {readonly low: number; readonly high: number; readonly of?: string}
   /** The weight the text gives beside a count or a measure; `amount` stays what is counted or measured. */
   readonly stated?: StatedWeight
+  /** How many there are by what the text says of others (exact, `n/d`), where `amount` is null: the eggs by whose weight sugar is told. */
+  readonly reckoned?: string
   /** Parts of the eggs that are left out: `count` (exact, `n/d`) whites or yolks of the `amount`, which counts whole ones. */
   readonly lacks?: {readonly item: 'egg white' | 'egg yolk'; readonly count: string; readonly text: string}
 }

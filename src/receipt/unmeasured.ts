@@ -4,7 +4,7 @@ import {greases} from './greasing.js'
 import {pastTaste, vague} from './indefinite-words.js'
 import {GENERAL, MADE} from './item-classes.js'
 import {likened, sizeOf} from './likened-sizes.js'
-import {type Noun, readNoun} from './nouns.js'
+import {type Noun, pastSoldAs, readNoun} from './nouns.js'
 import {DESCRIBES, ENDER, FILLING, itemHere, measureHere, NOTFOOD, OPENER, PART, type View} from './view.js'
 
 /**
@@ -193,7 +193,8 @@ export function bareName(entries: Entries, at: number, to: number, mode: Mode, q
   const first = tokens[at]!
   if (first.kind !== 'word') return -1
   // "Lamb shoulder, bone in", "chicken thighs, skin on": how it is sold.
-  if (mode === 'list' && /^(?:bone|skin)$/.test(words[at]!) && /^(?:in|on|off|removed)$/.test(words[at + 1] ?? '')) return at + 2
+  const sold = mode === 'list' ? pastSoldAs(entries.view, at, to) : -1
+  if (sold > 0 && (sold === to || tokens[sold]!.kind === 'mark')) return sold
   if (mode !== 'list') {
     if (bits[at]! & ENDER) return -1
     const found = itemHere(entries.view, at)

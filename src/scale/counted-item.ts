@@ -1,5 +1,5 @@
 import {asked as words} from '../lexicon/asked-words.js'
-import {fold, foldAll, lookUpItem} from '../lexicon/index.js'
+import {fold, foldAll, lookUpItem, lookUpOwnItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {germanYields, statedWords} from '../lexicon/yield-words.js'
 import {fold as plainFold} from '../receipt/section.js'
@@ -93,7 +93,7 @@ export function countedItem(of: string, {title, ingredients}: Receipt): CountedI
 export function isBoughtByThePiece(of: string, {ingredients, serves}: Receipt, own: ReadonlySet<string>): boolean {
   const noun = nounOf(of)
   const made = fold(serves?.of.split(' ').at(-1) ?? '')
-  const item = countsWhatIsMade(noun) || fold(noun) === made ? null : lookUpItem(noun)
+  const item = countsWhatIsMade(noun) || fold(noun) === made ? null : lookUpOwnItem(noun)
   if (item === null || item === undefined || !byThePiece.has(item.group)) return false
   return !own.has(fold(noun)) || ingredients.some((one) => one.item === item.id || goesBy(one, noun))
 }

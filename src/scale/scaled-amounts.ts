@@ -46,7 +46,9 @@ const exactText = (input: KitchenInput): string =>
 function kitchenInput(ingredient: Ingredient, times: Fraction): KitchenInput {
   const k = times.valueOf()
   const item: Item | null = lookUpItem(ingredient.item)
-  const exact = ingredient.exact === null ? null : new Fraction(ingredient.exact).mul(times)
+  const {reckoned} = ingredient
+  const written = ingredient.exact ?? reckoned
+  const exact = written === undefined ? null : new Fraction(written).mul(times)
   const high = ingredient.exactHigh === undefined ? null : new Fraction(ingredient.exactHigh).mul(times)
   const dimension = lookUpMeasure(ingredient.measure)?.dimension
   return {
@@ -56,9 +58,9 @@ function kitchenInput(ingredient: Ingredient, times: Fraction): KitchenInput {
     part: mixtureOf(ingredient),
     amount: exact,
     amountHigh: high !== null && exact !== null && high.equals(exact) ? null : high,
-    measure: ingredient.measure,
+    measure: reckoned === undefined ? ingredient.measure : 'count',
     ...(ingredient.unmeasured === true && ingredient.measureText !== undefined ? {written: ingredient.measureText} : {}),
-    byNumber: dimension === 'count' || ingredient.measure === 'count',
+    byNumber: dimension === 'count' || ingredient.measure === 'count' || reckoned !== undefined,
     byWeight: dimension === 'mass' || dimension === 'comparison' || dimension === 'weight-of-piece',
     today:
       item?.group === 'egg'

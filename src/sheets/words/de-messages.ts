@@ -571,6 +571,18 @@ export const deMessages: Book['sentences'] = [
     '„{item}“ ist keine Zutat, die unser Wörterbuch kennt: die Worte bleiben ohne Gewicht stehen',
   ],
   [
+    '“{item}” is not an ingredient this lexicon knows: it is taken as the meat or fish that its name has, without the weight of a piece ({n} times, on line {list})',
+    '„{item}“ ist keine Zutat, die unser Wörterbuch kennt: sie gilt als das Fleisch oder der Fisch, die ihr Name nennt, ohne das Gewicht eines Stücks ({n} Mal, in Zeile {list})',
+  ],
+  [
+    '“{item}” is not an ingredient this lexicon knows: it is taken as the meat or fish that its name has, without the weight of a piece ({n} times, on lines {list})',
+    '„{item}“ ist keine Zutat, die unser Wörterbuch kennt: sie gilt als das Fleisch oder der Fisch, die ihr Name nennt, ohne das Gewicht eines Stücks ({n} Mal, in den Zeilen {list})',
+  ],
+  [
+    '“{item}” is not an ingredient this lexicon knows: it is taken as the meat or fish that its name has, without the weight of a piece',
+    '„{item}“ ist keine Zutat, die unser Wörterbuch kennt: sie gilt als das Fleisch oder der Fisch, die ihr Name nennt, ohne das Gewicht eines Stücks',
+  ],
+  [
     'write its usual name in the text, or how to read the words under “says:” in the front matter',
     'im Text den üblichen Namen schreiben, oder im Kopf der Datei unter „says:“, wie die Worte zu lesen sind',
   ],

@@ -388,6 +388,12 @@ const sentences: Book['sentences'] = [
   ['the green of one lime, grated', 'das Grüne einer Limette, gerieben'],
   ['one whole nutmeg, about 2 teaspoons grated', 'eine ganze Muskatnuss, gerieben etwa 2 Teelöffel'],
   ['one dried race', 'eine getrocknete Wurzel'],
+  ['a rolled joint', 'ein Rollbraten'],
+  ['one rib', 'eine Rippe'],
+  ['a hind shank whole is the largest', 'am größten eine ganze Hinterhaxe'],
+  ['a slice of the shank', 'eine Scheibe der Haxe'],
+  ['the largest with its heel', 'die größten mit der Ferse'],
+  ['a portion of a side', 'eine Portion der Seite'],
   ['a whole ham', 'ein ganzer Schinken'],
   ['with the bone', 'mit Knochen'],
   ['with the bone, one of those of a joint', 'mit Knochen, eine der Rippen eines Bratens'],
@@ -609,6 +615,10 @@ const sentences: Book['sentences'] = [
     'in der ganzen Liste steht kein Maß: in Gramm gelesen, da die Zahlen so groß sind',
   ],
   ['no beast is named: taken as that of the title', 'kein Tier ist genannt: als das der Überschrift gelesen'],
+  [
+    'so many as the greatest of the weights that are told by eggs',
+    'so viele, wie das größte der in Eiern genannten Gewichte zählt',
+  ],
   ['no bird is named: taken as chicken’s', 'kein Vogel ist genannt: als vom Huhn gelesen'],
   ['{item}, of this stage', '{item:item}, von dieser Stufe'],
 
