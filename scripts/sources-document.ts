@@ -8,6 +8,7 @@ import {eveningWords} from '../src/lexicon/evening-words.js'
 import {fleshWords} from '../src/lexicon/flesh-words.js'
 import {fuels} from '../src/lexicon/fuels.js'
 import {grammarTables} from '../src/lexicon/grammar-words.js'
+import {headingWords} from '../src/lexicon/heading-words.js'
 import {cautions, hedgeAmounts, items, kinds, measures, sources} from '../src/lexicon/index.js'
 import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {logHeads} from '../src/lexicon/log-heads.js'
@@ -77,6 +78,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of risingWords) cite(row.source, 'words for rising', row.id)
   for (const row of stageHeads) cite(row.source, 'heads of a dough’s stages', row.id)
   for (const row of doughWeightWords) cite(row.source, 'words of baker’s percentages', row.id)
+  for (const row of headingWords) cite(row.source, 'words of headings', row.id)
   for (const row of eveningWords) cite(row.source, 'words for the evening before', row.id)
   for (const row of yieldWords) cite(row.source, 'words for how much', row.id)
   for (const row of deedWords) cite(row.source, 'words for what was done', row.id)

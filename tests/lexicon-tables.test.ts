@@ -9,6 +9,7 @@ import {coldPlaces, kneading, shapings, warmDough} from '../src/lexicon/dough-wo
 import {eveningWords} from '../src/lexicon/evening-words.js'
 import {fleshWords} from '../src/lexicon/flesh-words.js'
 import {grammarTables} from '../src/lexicon/grammar-words.js'
+import {headingWords} from '../src/lexicon/heading-words.js'
 import {
   cautions,
   fold,
@@ -43,6 +44,7 @@ import {
   eveningWordSchema,
   fleshWordSchema,
   grammarTableSchema,
+  headingWordSchema,
   itemSchema,
   kindByItemsSchema,
   kindSchema,
@@ -91,6 +93,7 @@ describe('the tables', () => {
     ['fleshWords', fleshWordSchema, fleshWords],
     ['wholePieces', wholePieceSchema, wholePieces],
     ['eveningWords', eveningWordSchema, eveningWords],
+    ['headingWords', headingWordSchema, headingWords],
     ['yieldWords', yieldWordSchema, yieldWords],
     ['askedWords', askedWordSchema, askedWords],
     ['deedWords', deedWordSchema, deedWords],

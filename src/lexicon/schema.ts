@@ -604,6 +604,15 @@ export const eveningWordSchema = z.object({
 })
 export type EveningWord = z.infer<typeof eveningWordSchema>
 
+/** Words of the headings and labels inside a receipt, by what they are in them. */
+export const headingWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['ingredients', 'method', 'notes', 'nutrition', 'begins', 'counted', 'parts', 'work', 'objects', 'own', 'places']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type HeadingWord = z.infer<typeof headingWordSchema>
+
 /**
  * What a log says was done to a dish, or became of it, and where it is read: wherever it stands behind a dish's name, at the end of a note
  * only, since more words behind it tell of something else, or only where the row is a dish's. A `short` word is read there and in a note

@@ -3,6 +3,7 @@ import {isLabelLine, isPartAgain, isPartAlone, partIn, partLine} from './dish-pa
 import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
 import {type FormulaTold, type PiecesMade, withFormula} from './formula.js'
+import {headingUse} from './heading-words.js'
 import {keptEntries} from './kept-entries.js'
 import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
 import {type MetNote, noteBlocks, notesOf, type OtherWay, withoutOtherWays} from './notes.js'
@@ -31,6 +32,8 @@ import type {View} from './view.js'
 /** A short paragraph that begins so tells how much it makes. */
 const YIELDS = new Set(['makes', 'yield', 'yields', 'serves', 'servings'])
 const YIELD = 20
+/** Longest heading that names a part by a word that is in no table, words. */
+const NAME = 3
 const SUMS: ReadonlySet<string> = new Set(['total', 'totals', 'sum', 'gesamt', 'summe', 'yield'])
 
 /** A table gives the amounts of two sizes of the dish. */
@@ -111,7 +114,7 @@ class IngredientReader {
         continue
       }
       if (block.kind === 'heading') {
-        steps = this.heading(from, to, steps)
+        steps = this.heading(from, to, ranges[index + 1]?.to ?? to, steps)
         continue
       }
       if (block.kind === 'quote' && this.entries.listed) continue
@@ -177,21 +180,33 @@ class IngredientReader {
     return false
   }
 
-  /** A heading sets the part, or says that steps follow: do they? */
-  private heading(from: number, to: number, steps: boolean): boolean {
-    const {words} = this.view
+  /**
+   * A heading sets the part, or says that steps follow: do they?
+   *
+   * @param next token of the end of the block below it
+   */
+  private heading(from: number, to: number, next: number, steps: boolean): boolean {
+    const {words, section, tokens} = this.view
     if (from === 0) return false
-    const text = words.slice(from, to).join(' ')
-    if (/^(?:method|directions?|instructions?|preparation|procedure|steps?|to (?:make|bake|serve|finish))\b/.test(text))
-      return true
-    if (/^(?:notes?|tips?|variations?|storage|equipment)\b/.test(text)) return true
-    if (/^ingredients?\b/.test(text)) {
+    const use = headingUse(section.blocks[tokens[from]!.block]!.text)
+    if (use === 'ingredients') {
       this.entries.part = ''
       return false
     }
+    if (use === 'method' || use === 'notes' || use === 'nutrition') return true
+    const text = words.slice(from, to).join(' ')
+    if (/^(?:method|directions?|instructions?|preparation|procedure|steps?|to (?:make|bake|serve|finish))\b/.test(text))
+      return true
+    if (/^(?:variations?|storage|equipment|varianten|aufbewahrung|zubehor|utensilien)\b/.test(text)) return true
     const part = partIn(this.view, from, to)
     if (part !== '') {
       this.entries.part = part
+      return false
+    }
+    // "Ragù" over a list of its own.
+    if ((use === null || use === 'part') && to - from <= NAME && to < next && tokens[to]!.block === tokens[from]!.block + 1) {
+      if (section.blocks[tokens[to]!.block]!.kind !== 'item' || !looksListed(this.view, to, next)) return steps
+      this.entries.part = textOf(this.view, from, to)
       return false
     }
     return steps
