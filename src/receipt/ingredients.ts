@@ -5,7 +5,7 @@ import {scan} from './entry-scan.js'
 import {type FormulaTold, type PiecesMade, withFormula} from './formula.js'
 import {headingUse} from './heading-words.js'
 import {keptEntries} from './kept-entries.js'
-import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
+import {isIndex, isIngredientsLabel, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
 import {type MetNote, noteBlocks, notesOf, type OtherWay, withoutOtherWays} from './notes.js'
 import {type RatioTold, withoutRatios} from './ratios.js'
 import type {Block} from './section.js'
@@ -150,14 +150,14 @@ class IngredientReader {
         this.entries.listed = true
         for (const [a, z] of lines) {
           // "Vorteig" as the last line of the dough's list is what was given above.
-          if (isPartAgain(this.entries, a, z)) continue
+          if (isIngredientsLabel(this.view, a, z) || isPartAgain(this.entries, a, z)) continue
           if ((isPartAlone(this.view, a, z) || isLabelLine(this.view, a, z)) && partLine(this.entries, a, z)) continue
           if (looksListed(this.view, a, z)) this.line(a, z)
           else if (!partLine(this.entries, a, z)) this.prose(a, z, 'method')
         }
         continue
       }
-      if (lines.length === 1 && partLine(this.entries, from, to)) continue
+      if (lines.length === 1 && (isIngredientsLabel(this.view, from, to) || partLine(this.entries, from, to))) continue
       if (this.aside(from, to)) continue
       this.prose(from, to, this.entries.listed ? 'method' : 'prose')
     }

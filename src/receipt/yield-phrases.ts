@@ -1,5 +1,6 @@
 import {foldAll} from '../lexicon/index.js'
 import {methodYields, statedWords as words} from '../lexicon/yield-words.js'
+import {isInLabel} from './baked-in.js'
 import type {Section, Token} from './section.js'
 import type {Yield} from './types.js'
 import {closes, endsBehind, isBracketed, piecesIn} from './yield-behind.js'
@@ -42,7 +43,7 @@ const people = (section: Section, from: number, to: number, c: Count): Said => (
 function inBrackets(section: Section, i: number): Said | null {
   const {tokens, blocks} = section
   const {block} = tokens[i]!
-  const heading = blocks[block]!.kind === 'heading'
+  const heading = blocks[block]!.kind === 'heading' || isInLabel(tokens, i)
   if (heading && opens.for.has(tokens[i + 1]!.word)) {
     const c = count(tokens, i + 2)
     return c !== null && tokens[c.end]?.word === ')' && c.high > 1 ? people(section, i + 1, c.end, c) : null
