@@ -38,6 +38,20 @@ describe('the label over the ingredients says how much they make, or in what', (
     expect(valueOf(loaf(label), 'vessel')).toBe(vessel)
   })
 
+  test.each([
+    ['## Zutaten für den Teig', 'dough'],
+    ['## Ingredients for the icing', 'icing'],
+    ['## Ingredients — makes one 9-inch cake', ''],
+    ['**Ingredients for the icing:**', 'icing'],
+  ])('%s: of part “%s”', (label, part) => {
+    expect(new Set(read(loaf(label)).ingredients.map((one) => one.part))).toEqual(new Set([part]))
+  })
+
+  test('“Ingredients” run in before so much of a thing is no label', () => {
+    const text = '# Cod\n\nINGREDIENTS.—Sufficient water to cover the fish; 5 oz. of salt.\n\nMode.—Bake it.\n'
+    expect(names(text)).toEqual(['null indefinite water', 'null indefinite fish', '5 ounce salt'])
+  })
+
   test('a list may stand in the label’s own paragraph, line by line or run in', () => {
     expect(names(loaf('**Ingredients (makes 12)**  \n', '500 g flour  \n10 g salt  \n350 g water\n'))).toEqual(ITEMS)
     expect(names(loaf('Ingredients (serves 4): 500 g flour, 10 g salt, 350 g water.', '\n'))).toEqual(ITEMS)

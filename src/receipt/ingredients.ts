@@ -190,7 +190,10 @@ class IngredientReader {
     if (from === 0) return false
     const use = headingUse(section.blocks[tokens[from]!.block]!.text)
     if (use === 'ingredients') {
-      this.entries.part = ''
+      // "Zutaten für den Teig", but not "Ingredients for a cake"
+      const of = words.findIndex((word, i) => i > from && i < to && /^(?:for|fur)$/.test(word))
+      const part = of < 0 ? '' : partIn(this.view, of, to)
+      this.entries.part = part === 'cake' || part === 'pudding' ? '' : part
       return false
     }
     if (use === 'method' || use === 'notes' || use === 'nutrition') return true

@@ -1,4 +1,3 @@
-import {statedWords} from '../lexicon/yield-words.js'
 import {readAmount, readQuantity} from './amounts.js'
 import {percentAt} from './baker-percent.js'
 import {isLabelLine, isPartAlone} from './dish-parts.js'
@@ -6,12 +5,12 @@ import {pastIngredientsWord} from './heading-words.js'
 import {vague} from './indefinite-words.js'
 import {readNoun} from './nouns.js'
 import {ENDER, itemHere, measureHere, PART, PREPARED, VERB, type View} from './view.js'
+import {yieldAt} from './yield-phrases.js'
 
 /**
  * What tells a list of ingredients from prose: run-in headings, lines that begin with an amount or a name, and an index by its page numbers.
  */
 
-const {opens} = statedWords
 /** Tokens of the longest label over a list of ingredients. */
 const LONGEST_LABEL = 30
 
@@ -21,8 +20,14 @@ function pastBracket({words}: View, at: number, to: number): number {
   return close < 0 || close >= to || close - at > LONGEST_LABEL ? -1 : close + 1
 }
 
-/** Whether the words from token `at` on say how much is made, or in what: "for 2 loaves", "makes one 9-inch cake". */
-const saysHowMuch = ({words}: View, at: number): boolean => opens.any.has(words[at]!) || opens.for.has(words[at]!)
+/** The token behind the yield stated at token `at`: "for 2 loaves", "makes one 9-inch cake"; −1 where none is. */
+function pastYield({section, tokens}: View, at: number, to: number): number {
+  const said = yieldAt(section, at)
+  if (said === null) return -1
+  let end = at
+  while (end < to && tokens[end]!.start < said.found.end) end++
+  return end
+}
 
 /**
  * Is this line no more than the label over a list of ingredients, with how much they make or what it is baked in? "Ingredients", "You will need:",
@@ -37,11 +42,7 @@ export function isIngredientsLabel(view: View, from: number, to: number): boolea
   if (past < 0) return false
   at += past
   while (at < to && tokens[at]!.kind === 'mark' && words[at] !== '(') at++
-  if (at < to && words[at] === '(') at = pastBracket(view, at, to)
-  else if (at < to && saysHowMuch(view, at)) {
-    // A list may go on behind it: "Ingredients for 2 loaves: 1 kg flour …".
-    while (at < to && words[at] !== ':') at++
-  }
+  if (at < to) at = words[at] === '(' ? pastBracket(view, at, to) : pastYield(view, at, to)
   if (at < 0) return false
   while (at < to && tokens[at]!.kind === 'mark') at++
   return at >= to
