@@ -43,6 +43,7 @@ describe('the label over the ingredients says how much they make, or in what', (
     ['## Ingredients for the icing', 'icing'],
     ['## Ingredients — makes one 9-inch cake', ''],
     ['**Ingredients for the icing:**', 'icing'],
+    ['**Zutaten für die Füllung**', 'filling'],
   ])('%s: of part “%s”', (label, part) => {
     expect(new Set(read(loaf(label)).ingredients.map((one) => one.part))).toEqual(new Set([part]))
   })

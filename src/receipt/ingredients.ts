@@ -1,5 +1,5 @@
 import {textOf} from './amounts.js'
-import {isLabelLine, isPartAgain, isPartAlone, partIn, partLine} from './dish-parts.js'
+import {isLabelLine, isPartAgain, isPartAlone, partIn, partLine, partOfList} from './dish-parts.js'
 import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
 import {type FormulaTold, type PiecesMade, withFormula} from './formula.js'
@@ -190,10 +190,7 @@ class IngredientReader {
     if (from === 0) return false
     const use = headingUse(section.blocks[tokens[from]!.block]!.text)
     if (use === 'ingredients') {
-      // "Zutaten für den Teig", but not "Ingredients for a cake"
-      const of = words.findIndex((word, i) => i > from && i < to && /^(?:for|fur)$/.test(word))
-      const part = of < 0 ? '' : partIn(this.view, of, to)
-      this.entries.part = part === 'cake' || part === 'pudding' ? '' : part
+      this.entries.part = partOfList(this.view, from, to)
       return false
     }
     if (use === 'method' || use === 'notes' || use === 'nutrition') return true
