@@ -31,6 +31,7 @@ import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {logHeads} from '../src/lexicon/log-heads.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {noteWords} from '../src/lexicon/note-words.js'
+import {nutritionWords} from '../src/lexicon/nutrition-words.js'
 import {outcomeWords} from '../src/lexicon/outcome-words.js'
 import {ovenFoods} from '../src/lexicon/oven-foods.js'
 import {readingWords} from '../src/lexicon/reading-words.js'
@@ -53,6 +54,7 @@ import {
   makingSchema,
   measureSchema,
   noteWordSchema,
+  nutritionWordSchema,
   outcomeWordSchema,
   ovenFoodSchema,
   readingWordSchema,
@@ -98,6 +100,7 @@ describe('the tables', () => {
     ['askedWords', askedWordSchema, askedWords],
     ['deedWords', deedWordSchema, deedWords],
     ['noteWords', noteWordSchema, noteWords],
+    ['nutritionWords', nutritionWordSchema, nutritionWords],
     ['outcomeWords', outcomeWordSchema, outcomeWords],
     ['readingWords', readingWordSchema, readingWords],
     ['logHeads', logHeadSchema, logHeads],

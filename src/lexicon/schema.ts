@@ -613,6 +613,15 @@ export const headingWordSchema = z.object({
 })
 export type HeadingWord = z.infer<typeof headingWordSchema>
 
+/** Words of what is in a serving of a dish, by what they are in it. */
+export const nutritionWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['energy', 'nutrients', 'shares', 'shared']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type NutritionWord = z.infer<typeof nutritionWordSchema>
+
 /**
  * What a log says was done to a dish, or became of it, and where it is read: wherever it stands behind a dish's name, at the end of a note
  * only, since more words behind it tell of something else, or only where the row is a dish's. A `short` word is read there and in a note

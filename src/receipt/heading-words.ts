@@ -66,6 +66,9 @@ export function pastIngredientsWord(tokens: readonly string[]): number {
   return counts ? end : -1
 }
 
+/** The token after those by which a heading or label says that what is in a serving follows: "Nutrition", "Nährwerte"; −1 where it does not. */
+export const pastNutritionWord = (tokens: readonly string[]): number => pastPhrase(tokens, NUTRITION)
+
 const COUNTS =
   /^(?:\d+|ca|etwa|about|approximately|a|an|the|one|two|three|four|five|six|eight|ten|twelve|ein|eine|einen|zwei|drei|vier|sechs|acht|zwolf|den|die|das)$/
 
@@ -107,7 +110,7 @@ export function headingUse(text: string): HeadingUse | null {
   let end = tokens.length
   while (end > 0 && !isWord(tokens[end - 1]!)) end--
   if (METHOD.has(tokens.slice(0, end).join(' '))) return 'method'
-  if (pastPhrase(tokens, NUTRITION) >= 0) return 'nutrition'
+  if (pastNutritionWord(tokens) >= 0) return 'nutrition'
   if (isOfNotes(tokens)) return 'notes'
   const begins = pastPhrase(tokens, BEGINS) >= 0
   return begins || isStage(tokens) || isCounted(tokens) || isWork(tokens) || isNamedPart(tokens) ? 'part' : null

@@ -9,6 +9,7 @@ import {isIndex, isIngredientsLabel, linesOf, looksListed, mostlyListed, runInSt
 import {type MetNote, noteBlocks, notesOf, type OtherWay, withoutOtherWays} from './notes.js'
 import {type RatioTold, withoutRatios} from './ratios.js'
 import type {Block} from './section.js'
+import {listBegins} from './story.js'
 import {
   columnsOf,
   type Heads,
@@ -100,6 +101,9 @@ class IngredientReader {
     }
     const runIn = ranges.some(({block, from, to}) => block.kind !== 'heading' && runInStart(this.view, from, to) >= 0)
     let steps = false
+    // What stands above the list is told of the dish, and is no part of it: "when we had 40 kg of plums".
+    const list = listBegins(this.view)
+    const isStory = (at: number): boolean => at < list && !this.entries.listed
     const notes = noteBlocks(this.view)
     for (const [index, {block, from, to}] of ranges.entries()) {
       if (from >= to) continue
@@ -117,7 +121,7 @@ class IngredientReader {
         steps = this.heading(from, to, ranges[index + 1]?.to ?? to, steps)
         continue
       }
-      if (block.kind === 'quote' && this.entries.listed) continue
+      if (block.kind === 'quote' && (this.entries.listed || isStory(from))) continue
       const start = runInStart(this.view, from, to)
       if (start >= 0) {
         if (this.entries.listed) this.entries.part = this.entries.nextPart()
@@ -142,7 +146,7 @@ class IngredientReader {
         if (!steps && looksListed(this.view, from, to)) {
           this.entries.listed = true
           this.line(from, to)
-        } else this.prose(from, to, this.entries.listed ? 'method' : 'prose')
+        } else if (!isStory(from)) this.prose(from, to, this.entries.listed ? 'method' : 'prose')
         continue
       }
       const lines = linesOf(this.view, from, to)
@@ -158,7 +162,7 @@ class IngredientReader {
         continue
       }
       if (lines.length === 1 && (isIngredientsLabel(this.view, from, to) || partLine(this.entries, from, to))) continue
-      if (this.aside(from, to)) continue
+      if (isStory(from) || this.aside(from, to)) continue
       this.prose(from, to, this.entries.listed ? 'method' : 'prose')
     }
     const own = withoutOtherWays(this.view, this.entries.drafts, this.notes, this.tell.otherWay)

@@ -5,6 +5,7 @@ import {unified} from 'unified'
 import {cutByHeading} from './cuts.js'
 import {headingUse} from './heading-words.js'
 import {isBlank} from './headings.js'
+import {withoutNutrition} from './nutrition.js'
 import {lineIndex} from './position.js'
 import {type Block, type BlockKind, makeSection, type Piece, type Section} from './section.js'
 import type {ReceiptFacts} from './types.js'
@@ -527,7 +528,9 @@ export function* readSections(source: string, file: string, from: number, facts:
     const named = heading !== undefined && (heading === first || cut.depth > 0) && !(cut.depth === 0 && isPart(heading.text))
     const title = named ? heading.text.replace(/\s+/g, ' ').trim() : titleFromFile(file)
     const at = named ? heading.start : first.start
-    yield makeSection({source, file, title, line: place(at).line, start: cut.start, end: cut.end, facts, blocks})
+    yield withoutNutrition(
+      makeSection({source, file, title, line: place(at).line, start: cut.start, end: cut.end, facts, blocks}),
+    )
   }
 }
 
