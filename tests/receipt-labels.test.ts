@@ -5,7 +5,7 @@ import {translate} from '../src/receipt/translate.js'
 
 const read = (text: string) => translate(text, {file: 'a.md'}).receipts[0]!
 const names = (text: string): string[] => read(text).ingredients.map((one) => `${one.exact} ${one.measure} ${one.item}`)
-const valueOf = (text: string, field: string): unknown => read(text).inferred.find((one) => one.field === field)?.value
+const filled = (text: string, field: string): unknown => read(text).inferred.find((one) => one.field === field)?.value
 
 describe('the label over the ingredients says how much they make, or in what', () => {
   const LIST = '- 500 g flour\n- 10 g salt\n- 350 g water\n'
@@ -35,7 +35,7 @@ describe('the label over the ingredients says how much they make, or in what', (
     ['**Zutaten (26-cm-Springform)**', 'round 26 x 6.4 cm'],
   ])('%s', (label, vessel) => {
     expect(names(loaf(label))).toEqual(ITEMS)
-    expect(valueOf(loaf(label), 'vessel')).toBe(vessel)
+    expect(filled(loaf(label), 'vessel')).toBe(vessel)
   })
 
   test.each([

@@ -263,7 +263,8 @@ export const timeWordSchema = z.object({
   /**
    * `filler`, `hedge`: between and before a number and its unit; `joiner`: between the two ends of a range; `quarters`, `part`, `number`: of the
    * number; `opens`, `follows`, `skips`: with what one begins, what may stand behind it, what is none; `more`, `goes on`, `returns`: it is baked on;
-   * `other case`: the second of two is instead of the first; `covers`, `works`: what is done within one.
+   * `other case`: the second of two is instead of the first; `covers`, `works`: what is done within one; `label of …`: what stands before one in a
+   * line of times says what it is for.
    */
   use: z.enum([
     'filler',
@@ -275,6 +276,10 @@ export const timeWordSchema = z.object({
     'number',
     'opens',
     'follows',
+    'label of work',
+    'label of a wait',
+    'label of a rise',
+    'label of a bake',
     'beside night',
     'skips',
     'abbreviated',

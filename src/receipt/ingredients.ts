@@ -16,12 +16,15 @@ import {
   headsOf,
   headWords,
   percentColumn,
+  readByCells,
   readByHeads,
   readByStages,
   readPercent,
   type Stages,
   stagesOf,
 } from './table-rows.js'
+import {isTimeLine} from './time-labels.js'
+import {minutesIn} from './times.js'
 import type {ReadIngredient} from './types.js'
 import type {View} from './view.js'
 
@@ -44,6 +47,8 @@ export interface SizesTold {
   readonly read: string
   readonly other: string
 }
+
+const isUnitOfTime = (word: string): boolean => minutesIn(word) !== null
 
 /** Called for what is told of a reading. */
 export interface Tell {
@@ -135,6 +140,8 @@ class IngredientReader {
         this.prose(from, to, this.entries.listed ? 'method' : 'prose')
         continue
       }
+      // "- Prep time: 20 min"
+      if (block.kind !== 'paragraph' && isTimeLine(this.view.tokens, from, to, isUnitOfTime)) continue
       if (block.kind === 'row') {
         this.row(from, to, index === 0 || ranges[index - 1]!.block.kind !== 'row')
         continue
@@ -278,7 +285,13 @@ class IngredientReader {
       const words = (k: 0 | 1): string => this.headWords[sizes.at[k]] || textOf(view, ...(k === 0 ? sizes.first : sizes.other))
       this.tell.sizes({start: view.tokens[sizes.other[0]]!.start, read: words(0), other: words(1)})
     }
-    if (this.heads === null || !readByHeads(this.entries, this.heads, from, to)) scan(this.entries, from, to, 'list')
+    if (this.heads !== null && readByHeads(this.entries, this.heads, from, to)) return
+    const {drafts} = this.entries
+    const {length} = drafts
+    scan(this.entries, from, to, 'list')
+    // A name with more behind it in its cell: the amount stands too far from it.
+    const found = drafts.splice(length)
+    if (found.some(({low}) => low !== null) || !readByCells(this.entries, from, to)) drafts.push(...found)
   }
 
   private prose(from: number, to: number, mode: Mode): void {
