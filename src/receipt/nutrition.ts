@@ -1,3 +1,4 @@
+import {headingWords} from '../lexicon/heading-words.js'
 import {nutritionWords} from '../lexicon/nutrition-words.js'
 import {wordsUsed} from '../lexicon/row.js'
 import type {NutritionWord} from '../lexicon/schema.js'
@@ -47,11 +48,14 @@ export function withoutNutrition(section: Section): Section {
   return kept.length === tokens.length ? section : {...section, source, tokens: kept}
 }
 
+/** The first words of labels: looked up first, since every word of a book is. */
+const LABELS: ReadonlySet<string> = new Set(wordsUsed(headingWords, 'nutrition').map((label) => label.split(' ')[0]!))
 /** Words of the longest label. */
 const LABEL = 4
 
 /** The token behind a word that labels it ("Nutrition", "Nährwerte") at `i`; −1 where none stands there. */
 function pastLabel(tokens: readonly Token[], i: number, to: number): number {
+  if (!LABELS.has(tokens[i]!.word)) return -1
   const end = pastNutritionWord(tokens.slice(i, Math.min(to, i + LABEL)).map(({word}) => word))
   return end < 0 ? -1 : i + end
 }
