@@ -9,12 +9,14 @@ import {fleshNames} from '../src/lexicon/flesh-names.js'
 import {fleshWords} from '../src/lexicon/flesh-words.js'
 import {fuels} from '../src/lexicon/fuels.js'
 import {grammarTables} from '../src/lexicon/grammar-words.js'
+import {headingWords} from '../src/lexicon/heading-words.js'
 import {cautions, hedgeAmounts, items, kinds, measures, sources} from '../src/lexicon/index.js'
 import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {logHeads} from '../src/lexicon/log-heads.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {materials} from '../src/lexicon/materials.js'
 import {noteWords} from '../src/lexicon/note-words.js'
+import {nutritionWords} from '../src/lexicon/nutrition-words.js'
 import {outcomeWords} from '../src/lexicon/outcome-words.js'
 import {ovenFoods} from '../src/lexicon/oven-foods.js'
 import {hedges, ovenTests, ovenWords} from '../src/lexicon/oven-words.js'
@@ -78,6 +80,8 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of risingWords) cite(row.source, 'words for rising', row.id)
   for (const row of stageHeads) cite(row.source, 'heads of a dough’s stages', row.id)
   for (const row of doughWeightWords) cite(row.source, 'words of baker’s percentages', row.id)
+  for (const row of headingWords) cite(row.source, 'words of headings', row.id)
+  for (const row of nutritionWords) cite(row.source, 'words for what is in a serving', row.id)
   for (const row of eveningWords) cite(row.source, 'words for the evening before', row.id)
   for (const row of yieldWords) cite(row.source, 'words for how much', row.id)
   for (const row of deedWords) cite(row.source, 'words for what was done', row.id)

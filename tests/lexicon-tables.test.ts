@@ -10,6 +10,7 @@ import {eveningWords} from '../src/lexicon/evening-words.js'
 import {fleshNames} from '../src/lexicon/flesh-names.js'
 import {fleshWords} from '../src/lexicon/flesh-words.js'
 import {grammarTables} from '../src/lexicon/grammar-words.js'
+import {headingWords} from '../src/lexicon/heading-words.js'
 import {
   cautions,
   fold,
@@ -31,6 +32,7 @@ import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {logHeads} from '../src/lexicon/log-heads.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {noteWords} from '../src/lexicon/note-words.js'
+import {nutritionWords} from '../src/lexicon/nutrition-words.js'
 import {outcomeWords} from '../src/lexicon/outcome-words.js'
 import {ovenFoods} from '../src/lexicon/oven-foods.js'
 import {readingWords} from '../src/lexicon/reading-words.js'
@@ -45,6 +47,7 @@ import {
   fleshNameSchema,
   fleshWordSchema,
   grammarTableSchema,
+  headingWordSchema,
   itemSchema,
   kindByItemsSchema,
   kindSchema,
@@ -53,6 +56,7 @@ import {
   makingSchema,
   measureSchema,
   noteWordSchema,
+  nutritionWordSchema,
   outcomeWordSchema,
   ovenFoodSchema,
   readingWordSchema,
@@ -94,10 +98,12 @@ describe('the tables', () => {
     ['fleshWords', fleshWordSchema, fleshWords],
     ['wholePieces', wholePieceSchema, wholePieces],
     ['eveningWords', eveningWordSchema, eveningWords],
+    ['headingWords', headingWordSchema, headingWords],
     ['yieldWords', yieldWordSchema, yieldWords],
     ['askedWords', askedWordSchema, askedWords],
     ['deedWords', deedWordSchema, deedWords],
     ['noteWords', noteWordSchema, noteWords],
+    ['nutritionWords', nutritionWordSchema, nutritionWords],
     ['outcomeWords', outcomeWordSchema, outcomeWords],
     ['readingWords', readingWordSchema, readingWords],
     ['logHeads', logHeadSchema, logHeads],

@@ -43,6 +43,15 @@ describe('tables', () => {
       ['2 cup flour', '4 tablespoon water', '3 count egg'],
     ],
     ['| What | Qty | Unit |\n|---|---|---|\n| flour | 2 | cups |\n| salt | 1/2 | tsp |', ['2 cup flour', '1/2 teaspoon salt']],
+    // A name with more said of it, and an amount with its size.
+    [
+      '| item | amount |\n|---|---|\n| butter, softened | 225 g |\n| glacé cherries, rinsed & chopped | 50g |\n| eggs | 4 large |\n| salt, fine | a little |',
+      ['225 gram butter', '50 gram glace cherry', '4 count egg', 'indefinite salt'],
+    ],
+    [
+      '| Zutat | Menge |\n|---|---|\n| Butter, weich | 225 g |\n| Eier (zimmerwarm) | 4 große |\n| Mehl, gesiebt | ca. 300 g |',
+      ['225 gram butter', '4 count egg', '300 gram flour'],
+    ],
     // A row that is an entry is no head.
     ['| flour | 4 oz |\n|---|---|\n| sugar | 2 oz |', ['4 ounce flour', '2 ounce sugar']],
   ])('%j', (text, entries) => expect(read(text)).toEqual(entries))

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
+import {cutByHeading} from '../src/receipt/cuts.js'
 import {type Token, tokenise} from '../src/receipt/section.js'
-import {cutByHeading, readBlocks, readSections} from '../src/receipt/sections.js'
+import {readBlocks, readSections} from '../src/receipt/sections.js'
 import {translate} from '../src/receipt/translate.js'
 
 const line = fc.constantFrom(
@@ -173,4 +174,107 @@ describe('the stages of one dough under headings of their own', () => {
       [`rye flour ${part}`, `water ${part}`, 'flour dough'],
     ])
   })
+})
+
+/** Headings as cooks write them: common practice, no source. */
+describe('headings under a title', () => {
+  const titles = (source: string): string[] => [...readSections(source, 'a.md', 0, {})].map((section) => section.title)
+  const LIST = '- 500 g flour\n- 325 g water\n- 10 g salt\n'
+
+  test.each([
+    'Bake',
+    'Baking',
+    'Schedule',
+    'Timeline',
+    'Assembly',
+    'How to make it',
+    'Let’s bake!',
+    'Mix & knead',
+    'Shape the loaves',
+    'Step 1: make the dough',
+    'Day 2',
+    'Zeitplan',
+    'So geht’s:',
+    'So wird’s gemacht',
+    'Ablauf',
+    'Backen',
+    'Am Backtag',
+    'Nutrition (per slice)',
+    'Nährwerte pro Portion',
+  ])('“%s” is a part of the receipt above it', (heading) => {
+    expect(titles(`# Plain loaf\n\n${LIST}\n## ${heading}\n\nBake at 230 °C for 35 minutes.\n`)).toEqual(['Plain loaf'])
+  })
+
+  test.each([
+    'What you need',
+    'What you need (1 loaf)',
+    'You’ll need:',
+    'Zutaten für 4 Personen:',
+    'Zutaten (26-cm-Springform)',
+    'Das brauchst du',
+    'Ingredients for 2 loaves',
+  ])('“%s” takes no title', (heading) => {
+    expect(titles(`# Plain loaf\n\n## ${heading}\n\n${LIST}\n## Method\n\nBake 35 minutes.\n`)).toEqual(['Plain loaf'])
+  })
+
+  test('a title with its ingredients under a heading keeps what stands under headings of any other words', () => {
+    const source = `# Lemon cake\n\nMy aunt’s.\n\n## Ingredients\n\n${LIST}\n## A word on lemons\n\nBuy them unwaxed.\n\n## Into the tin\n\nBake 35 minutes.\n`
+    expect(titles(source)).toEqual(['Lemon cake'])
+    expect(titles(source.replace('# Lemon cake\n\nMy aunt’s.\n\n', ''))).toEqual(['A'])
+  })
+
+  test('lists under headings of their own, and what is made of them all, are one dish', () => {
+    const source = `# Lasagne\n\nServes 6\n\n## Ragù\n\n- 500 g minced beef\n- 1 onion\n\n## Weiße Soße\n\n- 60 g butter\n- 900 ml milk\n\n## To assemble\n\n- 12 sheets of lasagne\n\n### Method\n\n1. Bake 40 minutes.\n`
+    expect(titles(source)).toEqual(['Lasagne'])
+  })
+
+  test('a list with nothing said of what is done with it goes on under the next heading', () => {
+    expect(titles(`# Oat squares\n\nMakes 12.\n\n${LIST}\n## On Saturday\n\nStir it all and bake 35 minutes.\n`)).toEqual([
+      'Oat squares',
+    ])
+  })
+
+  test.each([
+    ['each with its own list and method', `## Rye\n\n${LIST}\nBake an hour.\n\n## Spelt\n\n${LIST}\nBake an hour.\n`],
+    [
+      'each with headings of its own',
+      `## Rye\n\n### Ingredients\n\n${LIST}\n### Method\n\nBake.\n\n## Spelt\n\n### Ingredients\n\n${LIST}\n### Let’s go\n\nBake.\n`,
+    ],
+    ['titles and ingredients by turns', `## Rye\n\n## Ingredients\n\n${LIST}\n## Spelt\n\n## Ingredients\n\n${LIST}`],
+    ['in prose', '## Rye\n\nTake 2 lb of rye flour, and bake.\n\n## Spelt\n\nTake 2 lb of spelt flour, and bake.\n'],
+    ['bare lists', `## Rye\n\n${LIST}\n## Spelt\n\n${LIST}`],
+    ['below a word about flour', `## Ingredients\n\nBuy good flour.\n\n## Rye\n\nTake 2 lb.\n\n## Spelt\n\nTake 2 lb.\n`],
+  ])('a book of receipts, %s, stays one', (_, text) => {
+    expect(titles(`# My breads\n\nThe breads I bake.\n\n${text}`).filter((title) => title !== 'My breads')).toEqual([
+      'Rye',
+      'Spelt',
+    ])
+  })
+
+  test('what names another dish is its receipt, and so is what has its own list and method', () => {
+    const first = `# Apple pie\n\n## Ingredients\n\n${LIST}\n## Method\n\nBake 35 minutes.\n\n`
+    expect(titles(`${first}## Plum pie\n\nAs above, of plums.\n`)).toEqual(['Apple pie', 'Plum pie'])
+    expect(titles(`${first}## About this pie\n\nIt is old.\n`)).toEqual(['Apple pie'])
+    expect(titles(`${first}## Quick rusks\n\n- 500 g flour\n- 2 eggs\n\nBake them twice, 20 minutes.\n`)).toEqual([
+      'Apple pie',
+      'Quick rusks',
+    ])
+  })
+})
+
+test('a list under a heading of its own word is that part; the levain that a schedule builds is the list’s', () => {
+  const parts = (text: string): string[] =>
+    translate(text, {file: 'a.md'}).receipts.flatMap(({ingredients}) =>
+      ingredients.map((one) => `${one.item} ${one.part}`.trim()),
+    )
+  expect(
+    parts(
+      '# Lasagne\n\n## Ragù\n\n- 500 g beef\n\n## Method\n\n1. Fry 2 minutes.\n\n## Weiße Soße\n\n- 60 g butter\n\n## Bake\n\nBake.\n',
+    ),
+  ).toEqual(['beef Ragù', 'butter Weiße Soße'])
+  expect(
+    parts(
+      '# Bread\n\n- 800 g flour\n- 200 g levain\n\n## Schedule\n\n- **Day 1, 9 pm** – build the levain: 50 g ripe starter, 100 g flour.\n- Bake 40 minutes.\n',
+    ),
+  ).toEqual(['flour', 'levain'])
 })

@@ -271,7 +271,8 @@ export const timeWordSchema = z.object({
   /**
    * `filler`, `hedge`: between and before a number and its unit; `joiner`: between the two ends of a range; `quarters`, `part`, `number`: of the
    * number; `opens`, `follows`, `skips`: with what one begins, what may stand behind it, what is none; `more`, `goes on`, `returns`: it is baked on;
-   * `other case`: the second of two is instead of the first; `covers`, `works`: what is done within one.
+   * `other case`: the second of two is instead of the first; `covers`, `works`: what is done within one; `label of …`: what stands before one in a
+   * line of times says what it is for.
    */
   use: z.enum([
     'filler',
@@ -283,6 +284,10 @@ export const timeWordSchema = z.object({
     'number',
     'opens',
     'follows',
+    'label of work',
+    'label of a wait',
+    'label of a rise',
+    'label of a bake',
     'beside night',
     'skips',
     'abbreviated',
@@ -611,6 +616,24 @@ export const eveningWordSchema = z.object({
   source: z.string(),
 })
 export type EveningWord = z.infer<typeof eveningWordSchema>
+
+/** Words of the headings and labels inside a receipt, by what they are in them. */
+export const headingWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['ingredients', 'method', 'notes', 'nutrition', 'begins', 'counted', 'parts', 'work', 'objects', 'own', 'places']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type HeadingWord = z.infer<typeof headingWordSchema>
+
+/** Words of what is in a serving of a dish, by what they are in it. */
+export const nutritionWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['energy', 'nutrients', 'shares', 'shared']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type NutritionWord = z.infer<typeof nutritionWordSchema>
 
 /**
  * What a log says was done to a dish, or became of it, and where it is read: wherever it stands behind a dish's name, at the end of a note

@@ -93,6 +93,20 @@ export const timeWords: readonly TimeWord[] = [
     'beside night',
     'for, fur, in, the, a, or, about, to, at, least, i, e, say, that, is, refrigerator, fridge, cellar, larder, pantry, cool, cold, place, room, im, in, der, dem, einem, einer, oder, also, etwa, ca, circa, rund, mindestens, wenigstens, kuhlschrank, keller, kuhlen, kalten, ort, speisekammer',
   ),
+  // "Prep time: 30 min", "Ruhezeit: 1 Std.": what a time is for, in a line of times.
+  row(
+    'label of work',
+    'prep, preparation, active, inactive, hands-on, work, total, assembly, zubereitung, zubereitungszeit, vorbereitung, vorbereitungszeit, arbeitszeit, arbeitsaufwand, gesamt, gesamtzeit, gesamtdauer, insgesamt',
+  ),
+  row(
+    'label of a wait',
+    'rest, resting, chill, chilling, cool, cooling, wait, waiting, stand, standing, soak, soaking, freeze, freezing, marinate, marinating, ruhe, ruhezeit, ruhen, wartezeit, kuhlen, kuhlzeit, abkuhlen, abkuhlzeit, quellen, quellzeit, einweichzeit, stehzeit, gefrierzeit, marinierzeit',
+  ),
+  row(
+    'label of a rise',
+    'rise, rising, prove, proving, proof, proofing, fermentation, gehen, gehzeit, gare, teigruhe, stockgare, stuckgare, reifezeit',
+  ),
+  row('label of a bake', 'bake, baking, backen, backzeit, backdauer'),
   row('more', 'another, further, additional'),
   row('returns', 'return'),
   row('goes on', 'then, another, further, additional, uncover, uncovered, lid, deckel, weitere, weiteren, dann, danach, schluss'),

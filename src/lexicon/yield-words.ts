@@ -53,6 +53,8 @@ export const yieldWords: readonly YieldWord[] = [
     'advised',
     'economical, cheaper, better, best, well, easy, easier, usual, possible, convenient, worth, wise, good',
   ),
+  // Before "serving": what is in one, or costs it.
+  row('opened', 'of one', 'per, pro, each, je'),
   row('opened', 'is', 'is, are, be, was, suffice, suffices'),
   row('opened', 'gets', 'you, we, one, will, should, may, can, man, sie, wir, ihr'),
   // "Batch size: 24 rolls"
@@ -289,6 +291,7 @@ export const statedWords = {
   company: only('opened', 'company'),
   willMake: only('opened', 'will make'),
   advised: only('opened', 'advised'),
+  ofOne: only('opened', 'of one'),
   is: only('opened', 'is'),
   heads: only('opened', 'heads'),
   gets: only('opened', 'gets'),

@@ -1,3 +1,4 @@
+import {pastIngredientsWord} from './heading-words.js'
 import type {Section, Token} from './section.js'
 import type {TokenSpan} from './stays.js'
 import {vesselWordsOf} from './vessel.js'
@@ -22,7 +23,7 @@ export const ENDS = /^[.;:!?]$/
 
 /** Whether a thing is baked in a vessel that is named without its size. `before`: in such a one things are boiled or mixed, mostly. */
 export function isBakedIn({tokens}: Section, {from, to}: TokenSpan, before: boolean): boolean {
-  if (isMadeReady(tokens, {from, to})) return true
+  if (isMadeReady(tokens, {from, to}) || isInLabel(tokens, from)) return true
   if (!isInto(tokens, from)) return false
   const verb = worksBefore(tokens, from)
   if (verb === 'works') return false
@@ -38,7 +39,7 @@ export const isBakedFor = ({tokens}: Section, {from, to}: TokenSpan): boolean =>
 
 /** Whether a thing is put into a vessel, or baked in it, or that is made ready. */
 export function isFilled({tokens}: Section, {from, to}: TokenSpan): boolean {
-  if (isMadeReady(tokens, {from, to})) return true
+  if (isMadeReady(tokens, {from, to}) || isInLabel(tokens, from)) return true
   // "Into two small ramekins"
   let first = from
   while (from - first < MOST_BEFORE && tokens[first - 1]?.block === tokens[from]!.block && !INTO.has(tokens[first - 1]!.word))
@@ -78,6 +79,15 @@ export function worksBefore(tokens: readonly Token[], at: number): 'bakes' | 'pu
   }
   return null
 }
+
+/** Whether token `at` stands in the label over a list: "Ingredients (for a 2 lb loaf tin)", "Zutaten für eine Kastenform". */
+export function isInLabel(tokens: readonly Token[], at: number): boolean {
+  let first = at
+  while (at - first <= LONGEST_LABEL && tokens[first - 1]?.block === tokens[at]!.block) first--
+  return at - first <= LONGEST_LABEL && first < at && pastIngredientsWord(tokens.slice(first, at).map(({word}) => word)) > 0
+}
+/** Words and marks of such a label before what it names. */
+const LONGEST_LABEL = 12
 
 /** Whether a word of baking follows token `to` before one of other work. */
 function isBakedAfter(tokens: readonly Token[], to: number): boolean {

@@ -43,11 +43,24 @@ export function partIn(view: View, from: number, to: number): string {
   return isFor || words[from] === 'the' ? words.slice(skip, Math.min(to, skip + 3)).join(' ') : ''
 }
 
+/** The part that a label or heading over a list names behind "for": "Zutaten für den Teig", but not "Ingredients for a cake"; else ''. */
+export function partOfList(view: View, from: number, to: number): string {
+  for (let i = from + 1; i < to; i++) {
+    if (!FOR.test(view.words[i]!)) continue
+    const part = partIn(view, i, to)
+    return WHOLES.has(part) ? '' : part
+  }
+  return ''
+}
+
 /** "For 4 pizzas", "For one 2 kg loaf": how much it makes, and no part. */
 const counts = ({tokens, bits, words}: View, at: number): boolean =>
   tokens[at]?.kind === 'number' ||
   (bits[at]! & CARDINAL) !== 0 ||
   /^(?:class|party|family|group|company|crowd)$/.test(words[at + 1] ?? '')
+
+/** What the dish itself is called, and none of its parts. */
+const WHOLES: ReadonlySet<string> = new Set(['cake', 'pudding'])
 
 const PARTS_ALONE: ReadonlySet<string> = new Set(partsAlone)
 
@@ -80,12 +93,18 @@ export function partLine(entries: Entries, from: number, to: number): boolean {
     return true
   }
   // "Zutaten für 1 Zopf:", "Ingredients for 2 loaves:"
-  if (closed && /^(?:zutaten|ingredients)$/.test(words[from]!)) return true
+  if (/^(?:zutaten|ingredients)$/.test(words[from]!)) {
+    const part = partOfList(entries.view, from, stop)
+    if (closed || part !== '') {
+      entries.part = part
+      return true
+    }
+  }
   if (FOR.test(words[from]!) && counts(entries.view, from + 1) && partIn(entries.view, from, stop) === '') return true
   if (FOR.test(words[from]!) || (closed && stop - from <= 4)) {
     const part = partIn(entries.view, from, stop)
     if (part !== '') {
-      entries.part = part === 'cake' || part === 'pudding' || part === 'dough' ? '' : part
+      entries.part = WHOLES.has(part) || part === 'dough' ? '' : part
       return true
     }
   }

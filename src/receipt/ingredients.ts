@@ -1,25 +1,30 @@
 import {textOf} from './amounts.js'
-import {isLabelLine, isPartAgain, isPartAlone, partIn, partLine} from './dish-parts.js'
+import {isLabelLine, isPartAgain, isPartAlone, partIn, partLine, partOfList} from './dish-parts.js'
 import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
 import {type FormulaTold, type PiecesMade, withFormula} from './formula.js'
+import {headingUse} from './heading-words.js'
 import {keptEntries} from './kept-entries.js'
-import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
+import {isIndex, isIngredientsLabel, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
 import {type MetNote, noteBlocks, notesOf, type OtherWay, withoutOtherWays} from './notes.js'
 import {type RatioTold, withoutRatios} from './ratios.js'
 import type {Block} from './section.js'
+import {listBegins} from './story.js'
 import {
   columnsOf,
   type Heads,
   headsOf,
   headWords,
   percentColumn,
+  readByCells,
   readByHeads,
   readByStages,
   readPercent,
   type Stages,
   stagesOf,
 } from './table-rows.js'
+import {isTimeLine} from './time-labels.js'
+import {minutesIn} from './times.js'
 import type {ReadIngredient} from './types.js'
 import type {View} from './view.js'
 
@@ -31,6 +36,8 @@ import type {View} from './view.js'
 /** A short paragraph that begins so tells how much it makes. */
 const YIELDS = new Set(['makes', 'yield', 'yields', 'serves', 'servings'])
 const YIELD = 20
+/** Longest heading that names a part by a word that is in no table, words. */
+const NAME = 3
 const SUMS: ReadonlySet<string> = new Set(['total', 'totals', 'sum', 'gesamt', 'summe', 'yield'])
 
 /** A table gives the amounts of two sizes of the dish. */
@@ -40,6 +47,8 @@ export interface SizesTold {
   readonly read: string
   readonly other: string
 }
+
+const isUnitOfTime = (word: string): boolean => minutesIn(word) !== null
 
 /** Called for what is told of a reading. */
 export interface Tell {
@@ -97,6 +106,9 @@ class IngredientReader {
     }
     const runIn = ranges.some(({block, from, to}) => block.kind !== 'heading' && runInStart(this.view, from, to) >= 0)
     let steps = false
+    // What stands above the list is told of the dish, and is no part of it: "when we had 40 kg of plums".
+    const list = listBegins(this.view)
+    const isStory = (at: number): boolean => at < list && !this.entries.listed
     const notes = noteBlocks(this.view)
     for (const [index, {block, from, to}] of ranges.entries()) {
       if (from >= to) continue
@@ -111,10 +123,10 @@ class IngredientReader {
         continue
       }
       if (block.kind === 'heading') {
-        steps = this.heading(from, to, steps)
+        steps = this.heading(from, to, ranges[index + 1]?.to ?? to, steps)
         continue
       }
-      if (block.kind === 'quote' && this.entries.listed) continue
+      if (block.kind === 'quote' && (this.entries.listed || isStory(from))) continue
       const start = runInStart(this.view, from, to)
       if (start >= 0) {
         if (this.entries.listed) this.entries.part = this.entries.nextPart()
@@ -128,6 +140,8 @@ class IngredientReader {
         this.prose(from, to, this.entries.listed ? 'method' : 'prose')
         continue
       }
+      // "- Prep time: 20 min"
+      if (block.kind !== 'paragraph' && isTimeLine(this.view.tokens, from, to, isUnitOfTime)) continue
       if (block.kind === 'row') {
         this.row(from, to, index === 0 || ranges[index - 1]!.block.kind !== 'row')
         continue
@@ -139,7 +153,7 @@ class IngredientReader {
         if (!steps && looksListed(this.view, from, to)) {
           this.entries.listed = true
           this.line(from, to)
-        } else this.prose(from, to, this.entries.listed ? 'method' : 'prose')
+        } else if (!isStory(from)) this.prose(from, to, this.entries.listed ? 'method' : 'prose')
         continue
       }
       const lines = linesOf(this.view, from, to)
@@ -147,15 +161,15 @@ class IngredientReader {
         this.entries.listed = true
         for (const [a, z] of lines) {
           // "Vorteig" as the last line of the dough's list is what was given above.
-          if (isPartAgain(this.entries, a, z)) continue
+          if (isIngredientsLabel(this.view, a, z) || isPartAgain(this.entries, a, z)) continue
           if ((isPartAlone(this.view, a, z) || isLabelLine(this.view, a, z)) && partLine(this.entries, a, z)) continue
           if (looksListed(this.view, a, z)) this.line(a, z)
           else if (!partLine(this.entries, a, z)) this.prose(a, z, 'method')
         }
         continue
       }
-      if (lines.length === 1 && partLine(this.entries, from, to)) continue
-      if (this.aside(from, to)) continue
+      if (lines.length === 1 && (isIngredientsLabel(this.view, from, to) || partLine(this.entries, from, to))) continue
+      if (isStory(from) || this.aside(from, to)) continue
       this.prose(from, to, this.entries.listed ? 'method' : 'prose')
     }
     const own = withoutOtherWays(this.view, this.entries.drafts, this.notes, this.tell.otherWay)
@@ -177,21 +191,33 @@ class IngredientReader {
     return false
   }
 
-  /** A heading sets the part, or says that steps follow: do they? */
-  private heading(from: number, to: number, steps: boolean): boolean {
-    const {words} = this.view
+  /**
+   * A heading sets the part, or says that steps follow: do they?
+   *
+   * @param next token of the end of the block below it
+   */
+  private heading(from: number, to: number, next: number, steps: boolean): boolean {
+    const {words, section, tokens} = this.view
     if (from === 0) return false
+    const use = headingUse(section.blocks[tokens[from]!.block]!.text)
+    if (use === 'ingredients') {
+      this.entries.part = partOfList(this.view, from, to)
+      return false
+    }
+    if (use === 'method' || use === 'notes' || use === 'nutrition') return true
     const text = words.slice(from, to).join(' ')
     if (/^(?:method|directions?|instructions?|preparation|procedure|steps?|to (?:make|bake|serve|finish))\b/.test(text))
       return true
-    if (/^(?:notes?|tips?|variations?|storage|equipment)\b/.test(text)) return true
-    if (/^ingredients?\b/.test(text)) {
-      this.entries.part = ''
-      return false
-    }
+    if (/^(?:variations?|storage|equipment|varianten|aufbewahrung|zubehor|utensilien)\b/.test(text)) return true
     const part = partIn(this.view, from, to)
     if (part !== '') {
       this.entries.part = part
+      return false
+    }
+    // "Ragù" over a list of its own.
+    if ((use === null || use === 'part') && to - from <= NAME && to < next && tokens[to]!.block === tokens[from]!.block + 1) {
+      if (section.blocks[tokens[to]!.block]!.kind !== 'item' || !looksListed(this.view, to, next)) return steps
+      this.entries.part = textOf(this.view, from, to)
       return false
     }
     return steps
@@ -263,7 +289,13 @@ class IngredientReader {
       const words = (k: 0 | 1): string => this.headWords[sizes.at[k]] || textOf(view, ...(k === 0 ? sizes.first : sizes.other))
       this.tell.sizes({start: view.tokens[sizes.other[0]]!.start, read: words(0), other: words(1)})
     }
-    if (this.heads === null || !readByHeads(this.entries, this.heads, from, to)) scan(this.entries, from, to, 'list')
+    if (this.heads !== null && readByHeads(this.entries, this.heads, from, to)) return
+    const {drafts} = this.entries
+    const {length} = drafts
+    scan(this.entries, from, to, 'list')
+    // A name with more behind it in its cell: the amount stands too far from it.
+    const found = drafts.splice(length)
+    if (found.some(({low}) => low !== null) || !readByCells(this.entries, from, to)) drafts.push(...found)
   }
 
   private prose(from: number, to: number, mode: Mode): void {

@@ -167,8 +167,11 @@ const HEAD = 6
 /** Whether the sentence of the prose that token `at` stands in is of a sponge being set. */
 function setsSponge({words, tokens}: View, at: number): boolean {
   let from = at
-  while (from > 0 && tokens[from - 1]!.block === tokens[at]!.block && !/^[.;!?]$/.test(words[from - 1]!)) from--
-  return words.slice(from, Math.min(at, from + HEAD)).some((word) => PREFERMENTS.has(word))
+  const heads: number[] = []
+  for (; from > 0 && tokens[from - 1]!.block === tokens[at]!.block && !/^[.;!?]$/.test(words[from - 1]!); from--)
+    // "Day 1, 9 pm — build the levain: 50 g starter"
+    if (/^[—-]$/.test(words[from - 1]!)) heads.push(from)
+  return [from, ...heads].some((head) => words.slice(head, Math.min(at, head + HEAD)).some((word) => PREFERMENTS.has(word)))
 }
 
 /**

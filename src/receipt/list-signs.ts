@@ -2,23 +2,65 @@ import {readAmount, readQuantity} from './amounts.js'
 import {percentAt} from './baker-percent.js'
 import {pastSize} from './between.js'
 import {isLabelLine, isPartAlone} from './dish-parts.js'
+import {pastIngredientsWord} from './heading-words.js'
 import {vague} from './indefinite-words.js'
 import {readNoun} from './nouns.js'
 import {ENDER, itemHere, measureHere, PART, PREPARED, VERB, type View} from './view.js'
+import {yieldAt} from './yield-phrases.js'
 
 /**
  * What tells a list of ingredients from prose: run-in headings, lines that begin with an amount or a name, and an index by its page numbers.
  */
 
-/** "INGREDIENTS.—", "1303. INGREDIENTS:" at the start of a block: the token after it, else −1. */
+/** Tokens of the longest label over a list of ingredients. */
+const LONGEST_LABEL = 30
+
+/** The token behind the bracket that opens at `at`; −1 where it does not close. */
+function pastBracket({words}: View, at: number, to: number): number {
+  const close = words.indexOf(')', at)
+  return close < 0 || close >= to || close - at > LONGEST_LABEL ? -1 : close + 1
+}
+
+/** The token behind the yield stated at token `at`: "for 2 loaves", "makes one 9-inch cake"; −1 where none is. */
+function pastYield({section, tokens}: View, at: number, to: number): number {
+  const said = yieldAt(section, at)
+  if (said === null) return -1
+  let end = at
+  while (end < to && tokens[end]!.start < said.found.end) end++
+  return end
+}
+
+/**
+ * Is this line no more than the label over a list of ingredients, with how much they make or what it is baked in? "Ingredients", "You will need:",
+ * "Ingredients (one 9 x 13 in pan)", "Ingredients — makes one 9-inch cake", "Zutaten für 4 Personen:".
+ */
+export function isIngredientsLabel(view: View, from: number, to: number): boolean {
+  const {words, tokens} = view
+  if (to - from > LONGEST_LABEL) return false
+  let at = from
+  while (at < to && tokens[at]!.kind === 'mark') at++
+  const past = pastIngredientsWord(words.slice(at, to))
+  if (past < 0) return false
+  at += past
+  while (at < to && tokens[at]!.kind === 'mark' && words[at] !== '(') at++
+  if (at < to) at = words[at] === '(' ? pastBracket(view, at, to) : pastYield(view, at, to)
+  if (at < 0) return false
+  while (at < to && tokens[at]!.kind === 'mark') at++
+  return at >= to
+}
+
+/** "INGREDIENTS.—", "1303. INGREDIENTS:", "Ingredients (serves 4):" at the start of a block: the token after it, else −1. */
 export function runInStart(view: View, from: number, to: number): number {
   const {words, tokens} = view
   let i = from
   while (i < to && i - from < 4 && (tokens[i]!.kind === 'number' || tokens[i]!.kind === 'mark')) i++
   if (i >= to || (words[i] !== 'ingredients' && words[i] !== 'ingredient' && words[i] !== 'materials')) return -1
-  let j = i + 1
-  while (j < to && j - i < 4 && tokens[j]!.kind === 'mark' && words[j] !== '|') j++
-  return j > i + 1 && j < to ? j : -1
+  if (isIngredientsLabel(view, i, to)) return -1
+  let j = words[i + 1] === '(' ? pastBracket(view, i + 1, to) : i + 1
+  if (j < 0) return -1
+  const marks = j
+  while (j < to && j - marks < 4 && tokens[j]!.kind === 'mark' && words[j] !== '|') j++
+  return j > marks && j < to ? j : -1
 }
 
 /** The lines of a block as the text breaks them: token indices from and to. */

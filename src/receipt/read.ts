@@ -24,6 +24,7 @@ import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
 import {standingNights} from './standing-night.js'
 import {readStays} from './stays.js'
+import {withoutStory} from './story.js'
 import {readTending} from './tending.js'
 import {readTimes} from './times.js'
 import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts, Span} from './types.js'
@@ -166,7 +167,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           suggest: `to settle it, write in the front matter: ${one.other.settle}`,
         })
     }
-    const {door, times: stayed} = readStays(section, readTimes(section))
+    const {door, times: stayed} = readStays(section, withoutStory(view, readTimes(section)))
     const {times: allTimes, cooling} = readCooling(section, stayed)
     const ajar = readAjar(section)
     const blind = readBlind(section, allTimes)

@@ -2,148 +2,13 @@ import type {Nodes, Root} from 'mdast'
 import remarkGfm from 'remark-gfm'
 import remarkParse from 'remark-parse'
 import {unified} from 'unified'
-import {stageHeads} from '../lexicon/stage-heads.js'
+import {cutByHeading} from './cuts.js'
+import {headingUse} from './heading-words.js'
+import {isBlank} from './headings.js'
+import {withoutNutrition} from './nutrition.js'
 import {lineIndex} from './position.js'
-import {type Block, type BlockKind, fold, makeSection, type Piece, type Section} from './section.js'
+import {type Block, type BlockKind, makeSection, type Piece, type Section} from './section.js'
 import type {ReceiptFacts} from './types.js'
-
-/** Where one receipt lies in a file: from its heading (or the file's first line) to the next receipt's heading. */
-export interface Cut {
-  readonly start: number
-  readonly end: number
-  /** Depth of its heading, 1–6; 0 where it has none. */
-  readonly depth: number
-}
-
-interface Heading {
-  readonly at: number
-  readonly depth: number
-  readonly words: string
-}
-
-/** Headings that name a part of the receipt above them, at any depth. */
-const ALWAYS_PART =
-  /^(?:ingredients?|methods?|directions?|instructions?|preparation|procedure|steps?|(?:[a-z’']+ )?(?:notes?|tips?|hints?)(?: (?:and|&) [a-z]+)?|nutrition(?: facts| information)?|you will need|zutaten|zubereitung|anleitung|hinweise?|anmerkung(?:en)?|tipps?)[^a-z]*$/
-/** Headings that name a part of the receipt above them where they stand deeper than its own. */
-const DEEPER_PART =
-  /^(?:for |für |to (?:serve|finish|decorate|make|bake|assemble|glaze)\b|the |ingredients?\b|method\b|(?:\w+ )?(?:crust|paste|pastry|dough|batter|filling|icing|frosting|glaze|topping|sauce|syrup|sponge|crumble|streusel|starter|leaven|levain|poolish|biga|preferment|soaker|custard|meringue|garnish|dressing|stuffing|forcemeat|baking|mixing|shaping|proving|rising|day (?:one|two|three|\d)|equipment|variations?|storage|serving|yield|teig|vorteig|hauptteig|sauerteig|quellstück|brühstück|kochstück|füllung|belag|guss|glasur|boden|backen|vorbereitung)\b[^a-z]*$)/
-
-const STAGES: ReadonlySet<string> = new Set(stageHeads.flatMap(({words}) => words))
-/** A stage of one dough, with or without when it is mixed: "Rye sour (the evening before)", "Final dough: next morning". */
-const isStage = (words: string): boolean =>
-  STAGES.has(
-    fold(words.split(/[(:—–,]/)[0] ?? '')
-      .replace(/^the /, '')
-      .trim(),
-  )
-
-/**
- * Find the receipts of a file by their headings, without parsing it: `#` headings and underlined ones, not inside fenced code. A
- * heading that only names a part ("Ingredients", "For the icing") stays with the receipt above it.
- *
- * @param source the whole file as read
- * @param from offset of the Markdown, after front matter
- * @returns cuts in order that together cover `source.slice(from)`; time is linear in the file
- */
-export function cutByHeading(source: string, from: number): Cut[] {
-  const cuts: Array<{start: number; end: number; depth: number}> = []
-  let current = {start: from, end: source.length, depth: 0}
-  let empty = true
-  for (const heading of findHeadings(source, from)) {
-    const owner = current.depth
-    const part =
-      !empty &&
-      (owner > 0 || heading.depth > 1) &&
-      (ALWAYS_PART.test(heading.words) ||
-        (owner > 0 && heading.depth > owner && (DEEPER_PART.test(heading.words) || isStage(heading.words))))
-    if (part) continue
-    // "Ingredients" under a line that is no heading is no receipt of its own.
-    if (empty && ALWAYS_PART.test(heading.words)) continue
-    if (heading.at > current.start && !isBlank(source, current.start, heading.at)) {
-      current.end = heading.at
-      cuts.push(current)
-      current = {start: heading.at, end: source.length, depth: heading.depth}
-    } else current = {start: current.start, end: source.length, depth: heading.depth}
-    empty = false
-  }
-  cuts.push(current)
-  return cuts
-}
-
-function isBlank(source: string, from: number, to: number): boolean {
-  for (let i = from; i < to; i++) {
-    const c = source.charCodeAt(i)
-    if (c !== 32 && c !== 10 && c !== 13 && c !== 9 && c !== 0xfeff) return false
-  }
-  return true
-}
-
-const headingWords = (line: string): string =>
-  line
-    .replace(/[#*_`[\]]/g, ' ')
-    .trim()
-    .toLowerCase()
-
-function findHeadings(source: string, from: number): Heading[] {
-  const found: Heading[] = []
-  let fence = ''
-  let lastStart = -1
-  let lastEnd = -1
-  let beforeBlank = true
-  let at = from
-  while (at < source.length) {
-    let end = source.indexOf('\n', at)
-    if (end < 0) end = source.length
-    let first = at
-    while (first < end && source.charCodeAt(first) === 32 && first - at < 4) first++
-    const c = source.charCodeAt(first)
-    const indented = first - at >= 4 || c === 9
-    if (first >= end || c === 13) {
-      lastStart = -1
-      beforeBlank = true
-    } else if ((c === 96 || c === 126) && !indented && source.startsWith(c === 96 ? '```' : '~~~', first)) {
-      const mark = source.slice(first, first + 3)
-      if (fence === '') fence = mark
-      else if (fence === mark) fence = ''
-      lastStart = -1
-      beforeBlank = false
-    } else if (fence !== '') {
-      lastStart = -1
-    } else if (c === 35 && !indented) {
-      let depth = first
-      while (depth < end && source.charCodeAt(depth) === 35) depth++
-      const after = source.charCodeAt(depth)
-      if (depth - first <= 6 && (depth >= end || after === 32 || after === 9 || after === 13))
-        found.push({at, depth: depth - first, words: headingWords(source.slice(first, Math.min(end, first + 200)))})
-      lastStart = -1
-      beforeBlank = true
-    } else if ((c === 61 || c === 45) && !indented && lastStart >= 0 && beforeBlank && isRule(source, first, end, c)) {
-      found.push({
-        at: lastStart,
-        depth: c === 61 ? 1 : 2,
-        words: headingWords(source.slice(lastStart, Math.min(lastEnd, lastStart + 200))),
-      })
-      lastStart = -1
-      beforeBlank = true
-    } else {
-      // Only a paragraph of one line is taken for an underlined heading: old texts rule off whole paragraphs with dashes.
-      beforeBlank = lastStart < 0 && beforeBlank
-      const starts = c === 45 || c === 42 || c === 62 || c === 124 || c === 60 || c === 43
-      lastStart = starts || indented ? -1 : at
-      lastEnd = end
-      if (lastStart < 0) beforeBlank = false
-    }
-    at = end + 1
-  }
-  return found
-}
-
-function isRule(source: string, from: number, to: number, c: number): boolean {
-  let i = from
-  while (i < to && source.charCodeAt(i) === c) i++
-  if (i - from < 2) return false
-  return isBlank(source, i, to)
-}
 
 const plainProcessor = unified().use(remarkParse).freeze()
 /** One tilde strikes nothing out: it stands for “about” (“~200 g”). */
@@ -674,14 +539,19 @@ export function* readSections(source: string, file: string, from: number, facts:
     if (blocks.length === 0) continue
     any = true
     const first = blocks[0]!
-    const named =
-      heading !== undefined &&
-      (heading === first || cut.depth > 0) &&
-      !(cut.depth === 0 && ALWAYS_PART.test(headingWords(heading.text)))
+    const named = heading !== undefined && (heading === first || cut.depth > 0) && !(cut.depth === 0 && isPart(heading.text))
     const title = named ? heading.text.replace(/\s+/g, ' ').trim() : titleFromFile(file)
     const at = named ? heading.start : first.start
-    yield makeSection({source, file, title, line: place(at).line, start: cut.start, end: cut.end, facts, blocks})
+    yield withoutNutrition(
+      makeSection({source, file, title, line: place(at).line, start: cut.start, end: cut.end, facts, blocks}),
+    )
   }
+}
+
+/** Whether a heading names a part of a receipt, wherever it stands. */
+const isPart = (text: string): boolean => {
+  const use = headingUse(text)
+  return use !== null && use !== 'part'
 }
 
 /** "receipts/apple-pie.md" → "Apple pie". */

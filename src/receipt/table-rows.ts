@@ -5,7 +5,7 @@ import {headsPercent, percentAt, percentCell} from './baker-percent.js'
 import {stageIn} from './dish-parts.js'
 import type {BakersShare, Entries} from './entries.js'
 import {readNoun} from './nouns.js'
-import {ITEM, measureHere, type View} from './view.js'
+import {ITEM, itemHere, measureHere, type View} from './view.js'
 
 /**
  * Tables whose heads name the measure of a column, “| Ingredient | Grams | % |”, or the stages of one dough: “| | Sour | Dough |”.
@@ -246,6 +246,58 @@ export function readByHeads(entries: Entries, heads: Heads, from: number, to: nu
       )
       return true
     }
+  }
+  return false
+}
+
+/** Words that may stand behind an amount in its cell: "4 large", "225 g softened". */
+const MOST_BEHIND = 3
+
+/** The amount that is all of a cell but for words that describe: "225 g", "4 large"; null where it holds anything else. */
+function amountCell(view: View, a: number, z: number): NonNullable<ReturnType<typeof readQuantity>> | null {
+  const {tokens} = view
+  const quantity = a < z ? readQuantity(view, a, z) : null
+  if (quantity === null || quantity.article || z - quantity.next > MOST_BEHIND) return null
+  for (let i = quantity.next; i < z; i++) if (tokens[i]!.kind !== 'word' || itemHere(view, i) !== null) return null
+  return quantity
+}
+
+/**
+ * A row of a name, with what is said of it, in one cell and its amount in another: "butter, softened | 225 g", "eggs | 4 large". True where it was
+ * read.
+ */
+export function readByCells(entries: Entries, from: number, to: number): boolean {
+  const {view} = entries
+  const {tokens} = view
+  const cells = cellsOf(view, from, to).filter(([a, z]) => a < z)
+  const named = cells.find(([a, z]) => tokens[a]!.kind === 'word' && amountCell(view, a, z) === null)
+  const noun = named === undefined ? null : readNoun(view, named[0], named[1], true, true)
+  if (named === undefined || noun === null) return false
+  for (const cell of cells) {
+    const quantity = cell === named ? null : amountCell(view, ...cell)
+    if (quantity === null) continue
+    const said = [textOf(view, noun.next, named[1]), textOf(view, quantity.next, cell[1])].map((words) =>
+      words.replace(/^[\s,;]+/, ''),
+    )
+    entries.push(
+      {
+        start: Math.min(named[0], cell[0]),
+        next: Math.max(cell[0] < named[0] ? noun.next : named[1], cell[1]),
+        low: quantity.low,
+        high: quantity.high,
+        measure: quantity.measure,
+        measureText: quantity.measureText,
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: [noun.prepared, ...said].filter((words) => words !== '').join(', '),
+        hedges: [...quantity.hedges],
+        notes: [...quantity.notes],
+        confidence: noun.known ? 0.9 : 0.7,
+      },
+      'list',
+    )
+    return true
   }
   return false
 }

@@ -72,11 +72,17 @@ export function isLast(tokens: readonly Token[], from: number): boolean {
   return /^(?:the|die|den)$/.test(the.word) && (tokens[from - 3]?.block !== the.block || endsSentence(tokens, from - 3))
 }
 
+const PREPARES: ReadonlySet<string> = new Set(timeWordsOf('label of work'))
+
 /** "Prep 40 min · Cook 20 min · plus 2 hrs proving": the sum of what the steps say one by one. */
 export function isSummary(tokens: readonly Token[], from: number): boolean {
   const {block} = tokens[from]!
   for (let k = from - 1; k > from - REACH && tokens[k]?.block === block; k--) {
-    if (/^(?:prep|preparation)$/.test(tokens[k]!.word)) return true
+    if (
+      PREPARES.has(tokens[k]!.word) &&
+      (k + 1 === from || /^(?:time|:|\||—|-)$/.test(tokens[k + 1]!.word) || /^prep/.test(tokens[k]!.word))
+    )
+      return true
     if (tokens[k]!.word === '.' && !ABBREVIATED.has(tokens[k - 1]?.word ?? '')) return false
   }
   return false

@@ -6,6 +6,7 @@ import {set} from './heat-words.js'
 import {coldPlaceAt, risingWordAt} from './rising-words.js'
 import type {Section, Token} from './section.js'
 import {endsSentence, isStop, REACH, sentenceAt, sentenceHas} from './sentences.js'
+import {labelTask} from './time-labels.js'
 import {isTotal, MORE} from './time-parts.js'
 import type {TimePhrase} from './types.js'
 
@@ -17,6 +18,8 @@ export const TASKS = new Map(Object.entries(tasks))
 /** What it is for, by the words around it; null where none says. */
 export function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase['of'] | null {
   const block = tokens[from]!.block
+  const labelled = labelTask(tokens, from, to)
+  if (labelled !== null) return labelled
   // "prove overnight in the fridge": what is said just before it.
   const close = /^(?:for|about|,)$/.test(tokens[from - 1]?.word ?? '') ? from - 2 : from - 1
   if (tokens[close]?.block === block && PROVES.has(tokens[close]!.word)) return 'rise'
@@ -169,17 +172,10 @@ function isMoment(tokens: readonly Token[], from: number): boolean {
   return several && tokens[k]?.block === block && /^(?:at|after)$/.test(tokens[k]!.word)
 }
 
-const COOKS_OWN = set('prep preparation total active inactive')
-
-/** "Prep time: 15 min", "Total: 2 h": the cook's time, and none of the oven's. */
+/** "Prep 15 min | Cook 50 min": the cook's time, and none of the oven's. */
 function isOfTheCook(tokens: readonly Token[], from: number): boolean {
-  const {block} = tokens[from]!
   const before = tokens[from - 1]
-  // "Prep 15 min | Cook 50 min"
-  if (before?.block === block && /^(?:prep|preparation|vorbereitung)$/.test(before.word)) return true
-  if (!/^[:|—-]$/.test(before?.word ?? '')) return false
-  const at = tokens[from - 2]?.word === 'time' ? from - 3 : from - 2
-  return tokens[at]?.block === block && COOKS_OWN.has(tokens[at]!.word)
+  return before?.block === tokens[from]!.block && /^(?:prep|preparation|vorbereitung)$/.test(before.word)
 }
 
 const HEATS_UP = set('heat preheat warm vorheizen')

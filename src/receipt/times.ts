@@ -508,6 +508,12 @@ export function readTimes(section: Section): TimePhrase[] {
     bakeSaid ??= said.some(({from, to}) => taskOf(tokens, from, to) === 'bake')
     return bakeSaid
   }
+  let waits: boolean | undefined
+  /** Do the steps give a wait, beside those of a line that sums them up? */
+  const waitElsewhere = (): boolean => {
+    waits ??= said.some(({from, to}) => /^(?:rise|stand)$/.test(taskOf(tokens, from, to) ?? '') && !isSummary(tokens, from))
+    return waits
+  }
   let before: {of: TimePhrase['of']; to: number; minutes: number} | null = null
   let baked = -1
   let last: TimePhrase['of'] | null = null
@@ -527,7 +533,7 @@ export function readTimes(section: Section): TimePhrase[] {
       return {text: source.slice(start, end), start, end, minutes, of: 'other', byWeight: {...byWeight, minutes, of: task}}
     }
     if (of === 'stand' && isSetIn(tokens, from)) of = 'bake'
-    if ((of === 'rise' || of === 'stand') && isSummary(tokens, from)) of = 'other'
+    if ((of === 'rise' || of === 'stand') && isSummary(tokens, from) && waitElsewhere()) of = 'other'
     const again = MORE.has(tokens[from]!.word) && (sentenceHas(tokens, from, RETURNS) || isCookedOn(tokens, from))
     if (of === 'stand' && baked > 0 && again) of = 'bake'
     if (of === 'bake' && baked > 0 && isLast(tokens, from)) of = 'other'

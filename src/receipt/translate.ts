@@ -1,7 +1,5 @@
-import {doneness} from '../lexicon/doneness.js'
 import {cookingWords} from '../lexicon/grammar-words.js'
 import {lookUpItem, lookUpKind} from '../lexicon/index.js'
-import type {Doneness} from '../lexicon/schema.js'
 import {wholePieces} from '../lexicon/whole-pieces.js'
 import {convert} from '../measure/convert.js'
 import {type Frame, frameOf, MODERN_YEAR} from '../measure/frame.js'
@@ -10,6 +8,7 @@ import {less} from '../measure/range.js'
 import {cautionsOf} from './cautions.js'
 import {cookedAmong} from './cooked.js'
 import {readCutUp} from './cut-up.js'
+import {signsOf} from './done-signs.js'
 import {fillFromKind} from './fill.js'
 import {markFilling} from './filling.js'
 import {fleshTold} from './flesh-told.js'
@@ -17,22 +16,11 @@ import {frontMatterSpan} from './front-matter.js'
 import {readHeatWords} from './heat.js'
 import type {UnknownHeat} from './heat-readings.js'
 import {type KindFound, kindOf, UNBAKED_ID} from './kinds.js'
-import {phrasesIn, phraseTree} from './phrases.js'
 import {lineIndex} from './position.js'
 import {readReceipts} from './read.js'
 import type {Section} from './section.js'
 import {workedOut} from './time-by-weight.js'
-import type {
-  DoneSign,
-  Inferred,
-  Ingredient,
-  Message,
-  ReadIngredient,
-  ReadReceipt,
-  Receipt,
-  ReceiptFacts,
-  Translation,
-} from './types.js'
+import type {Inferred, Ingredient, Message, ReadIngredient, ReadReceipt, Receipt, ReceiptFacts, Translation} from './types.js'
 import {readVessel} from './vessel.js'
 import {vesselsSaid, vesselsUncounted} from './vessel-count.js'
 import {oddVessels} from './vessel-sizes.js'
@@ -137,7 +125,7 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
   const allergens = new Set<string>()
   for (const one of [...ingredients, ...told])
     for (const allergen of lookUpItem(one.item)?.allergens ?? []) allergens.add(allergen)
-  const signs = signsOf(section)
+  const signs = signsOf(section, receipt.ingredients)
   const vessels = vesselsSaid(section, receipt.ingredients)
   const cutUp = whole ? readCutUp(section, receipt.ingredients) : null
   const several = vessels === null ? vesselsUncounted(section, receipt.ingredients) : null
@@ -251,23 +239,6 @@ function converted(one: ReadIngredient, {year, place, told}: Frame, sour: readon
     sources,
     why,
     notes,
-  })
-}
-
-const DONE = phraseTree(doneness, (row: Doneness) => row.phrases)
-
-function signsOf(section: Section): DoneSign[] {
-  return phrasesIn(DONE, section.tokens).map(({row, from, to}) => {
-    const start = section.tokens[from]!.start
-    const end = section.tokens[to - 1]!.end
-    return {
-      text: section.source.slice(start, end),
-      start,
-      end,
-      id: row.id,
-      means: row.means,
-      ...(row.centre === undefined ? {} : {centre: row.centre}),
-    }
   })
 }
 

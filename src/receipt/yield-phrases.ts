@@ -1,10 +1,11 @@
 import {foldAll} from '../lexicon/index.js'
 import {methodYields, statedWords as words} from '../lexicon/yield-words.js'
+import {isInLabel} from './baked-in.js'
 import type {Section, Token} from './section.js'
 import type {Yield} from './types.js'
 import {closes, endsBehind, isBracketed, piecesIn} from './yield-behind.js'
 import {type Count, count, pastAbout, rangeOf} from './yield-count.js'
-import {isPersons, pastEach, thingAt, thingBehind} from './yield-nouns.js'
+import {isPersons, pastEach, pastSize, thingAt, thingBehind} from './yield-nouns.js'
 import {beginsSentence, MOST, openedCount, pastFrom, saidFor, tellsYield} from './yield-openers.js'
 
 /**
@@ -42,7 +43,7 @@ const people = (section: Section, from: number, to: number, c: Count): Said => (
 function inBrackets(section: Section, i: number): Said | null {
   const {tokens, blocks} = section
   const {block} = tokens[i]!
-  const heading = blocks[block]!.kind === 'heading'
+  const heading = blocks[block]!.kind === 'heading' || isInLabel(tokens, i)
   if (heading && opens.for.has(tokens[i + 1]!.word)) {
     const c = count(tokens, i + 2)
     return c !== null && tokens[c.end]?.word === ')' && c.high > 1 ? people(section, i + 1, c.end, c) : null
@@ -107,6 +108,9 @@ function opened(section: Section, i: number): Said | null {
   const here = (n: number): string => (tokens[n]?.block === block ? tokens[n]!.word : '')
   // "Serves a crowd": of no number.
   const article = /^an?$/.test(tokens[from]!.word) && c.high <= 1
+  // "Portions 2 inches apart", "per serving: 210"
+  const measured = pastSize(tokens, c.end - 1) > c.end - 1 || words.size.units.has(here(c.end))
+  if (opens.serves.has(word) && (measured || words.ofOne.has(here(i - 1)))) return null
   if (isPersons(here(c.end)) && !article) return people(section, i, c.end + 1, c)
   // "For 4 pizzas (30 cm)", "For 6:", a line of its own; anywhere else "for" says what of.
   const line = opens.for.has(word)
