@@ -347,7 +347,7 @@ const lists: readonly Case[] = [
   ['- 500 g flour\n- 10 g salt\n- 350 g water\n- 5 g yeast', '500 gram flour', '10 gram salt', '350 gram water', '5 gram yeast'],
   ['- zest of 1 lemon', '1 count lemon rind'],
   ['- 3/4 cup (1 1/2 sticks) butter', '3/4 cup butter'],
-  ['- 1 lemon, zest and juice', '1 count lemon'],
+  ['- 1 lemon, zest and juice', '1 count lemon rind', '1 count lemon juice'],
   ['- 25 g piece ginger', '25 gram ginger'],
   ['- 1 cup walnuts or pecans', '1 cup walnut'],
   ['- Flour, 2 lb.', '2 pound flour'],
