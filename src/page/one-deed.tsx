@@ -218,6 +218,9 @@ function Sure({
         <Do onDo={() => onYes(set)}>
           {set === null ? w.isOut : fire ? w.wasLit(clock(set, style)) : w.wasIn(clock(set, style))}
         </Do>
+        {late && set !== null ? (
+          <Do onDo={() => onYes(set, at)}>{(fire ? w.wasLitAndRaked : w.wasInAndOut)(clock(set, style), clock(at, style))}</Do>
+        ) : null}
       </div>
     </div>
   )

@@ -558,8 +558,12 @@ export class App {
       const held = shown?.soFar && present !== null ? rest().heldOf(shown, was, present) : was
       if (held !== was) store(HELD, JSON.stringify({day, held}))
       this.set({planning: {...this.state.planning, state, view, files, faults: [], failed: '', moved: told, held}})
-      if (settled)
-        this.say(!view.plan.possible ? words.plan.doneInPart : view.late.length > 0 ? words.plan.doneLate : words.plan.done)
+      if (settled) {
+        // What nobody may miss is told to who looks elsewhere on the page as well.
+        const [first] = [...view.head.alerts, ...view.head.amiss]
+        const done = view.late.length > 0 ? words.plan.doneLate : words.plan.done
+        this.say(first ?? (view.plan.possible ? done : words.plan.doneInPart))
+      }
     }
     const drawings = (drawn: Drawings): void => {
       if (run === this.#planRun) this.set({planning: {...this.state.planning, drawings: drawn}})
