@@ -136,6 +136,7 @@ describe('oven.md', () => {
     ['green oak', 0.45],
     ['kiln-dried oak ,  ', 0.1],
     ['seasoned oak, 15.5 % moisture', 0.155],
+    ['oak, 15,5 % moisture', 0.155],
     ['oak 20 per cent', 0.2],
     ['OAK,20%damp', 0.2],
   ])('reads the fuel “%s”', (fuel, moisture) => {

@@ -17,7 +17,7 @@ const LOG = `firings/${DATE}.md`
 
 const viewOf = (found: Planned, words = showing): PlanView => {
   if (!found.ok) throw new Error(found.messages.map(({reason}) => reason).join('; '))
-  return {...planView(found, styleOf(words)), took: 0, parts: {plan: 0, view: 0}}
+  return {...planView(found, styleOf(words)), language: words.language, took: 0, parts: {plan: 0, view: 0}}
 }
 
 const logOf = (files: Files): ReturnType<typeof readLog>['log'] => readLog(files.get(LOG) ?? '', LOG).log

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {readOven} from '../src/oven/read.js'
 import {readReceiptFile} from '../src/page/chain.js'
+import {decoded} from '../src/page/decode.js'
 import {CARRIER, carriedFiles, isSafePath, pageWith} from '../src/page/embedded.js'
 import {
   dayLine,
@@ -15,7 +16,7 @@ import {
   within,
   withTitle,
 } from '../src/page/folder.js'
-import {stated, withStated} from '../src/page/front.js'
+import {frontFault, stated, withStated} from '../src/page/front.js'
 import {homed} from '../src/page/homed.js'
 import {changeOf, done, grown, merge, undone} from '../src/page/merge.js'
 import {unzipFolder, zipFolder} from '../src/page/zip.js'
@@ -75,6 +76,16 @@ describe('front matter under a form', () => {
   it('leaves a text whose front matter is faulty as it is', () => {
     const faulty = '---\nfloor: [round\n---\n# x\n'
     expect(withStated(faulty, {floor: 'round 40 in'})).toBe(faulty)
+  })
+
+  it('says where and why nothing can be set in it', () => {
+    expect(frontFault(OVEN)).toBeNull()
+    expect(frontFault('# no front matter\n')).toBeNull()
+    expect(frontFault('---\nyear: 1829\nplace: [United States\n---\n# x\n')?.line).toBe(3)
+    const nested = frontFault('---\nyear: 1829\nnotes: Anna: brings eggs\n---\n# x\n')
+    expect(nested?.line).toBe(3)
+    expect(nested?.why).toMatch(/mapping/i)
+    expect(frontFault('---\n- a\n---\n# x\n')).toEqual({line: 2, why: 'no list of names and values'})
   })
 
   it('keeps whatever is typed, however odd, as the same words', () => {
@@ -259,5 +270,35 @@ describe('texts too long', () => {
     const read = readReceiptFile('receipts/x.md', 'a'.repeat(5_000_000))
     expect(read.receipts).toEqual([])
     expect(read.messages[0]?.rule).toBe('file-large')
+  })
+})
+
+describe('the line of a receipt whose title has brackets', () => {
+  it('is changed, taken out and followed like any other', () => {
+    const line = {file: 'receipts/bread.md', title: 'Bread [the best]', amount: '', wanted: ''}
+    const day = withDayLineAdded('# Day\n', line, false)
+    const [found] = listed(day)
+    expect(found).toMatchObject({title: 'Bread [the best]', amount: ''})
+    const more = withDayLine(day, found!.line, {...line, amount: '3 loaves'})
+    expect(listed(more)).toMatchObject([{title: 'Bread [the best]', amount: '3 loaves'}])
+    expect(listed(withDayLine(more, found!.line, null))).toEqual([])
+    expect(listed(withDayLineAdded(more, {...line, file: 'receipts/b.md'}, false)).map(({file}) => file)).toEqual([
+      'receipts/bread.md',
+      'receipts/b.md',
+    ])
+  })
+})
+
+describe('the bytes of a file', () => {
+  it('are UTF-8, UTF-16 by its mark, or else Windows-1252 (WHATWG Encoding Standard)', () => {
+    expect(decoded(new TextEncoder().encode('Brötchen bei 220 °C'))).toEqual({text: 'Brötchen bei 220 °C', guessed: false})
+    // 0xF6, 0xB0 and 0xBD of the index windows-1252.
+    expect(decoded(Uint8Array.of(0xf6, 0x20, 0xb0, 0x20, 0xbd))).toEqual({text: 'ö ° ½', guessed: true})
+    expect(decoded(Uint8Array.of(0xff, 0xfe, 0xf6, 0x00))).toEqual({text: 'ö', guessed: false})
+    expect(decoded(Uint8Array.of(0xfe, 0xff, 0x00, 0xf6))).toEqual({text: 'ö', guessed: false})
+  })
+
+  it('that are no text are known by that', () => {
+    expect(decoded(Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a)).text).toMatch(/\uFFFD/)
   })
 })

@@ -122,6 +122,38 @@ describe.skipIf(!hasBrowser)('by keyboard alone', {timeout: 240_000}, () => {
     await expect.poll(() => page.locator('.log li', {hasText: 'set in'}).count()).toBe(0)
   })
 
+  it('calls each button by the words that are seen on it, and more (WCAG 2.2, 2.5.3)', async () => {
+    const names = await page
+      .locator('.now button[aria-label], .next button[aria-label]')
+      .evaluateAll((all) => all.map((one) => [one.textContent ?? '', one.getAttribute('aria-label') ?? ''] as const))
+    expect(names.length).toBeGreaterThan(0)
+    for (const [seen, name] of names) expect(name).toContain(seen)
+  })
+
+  it('offers the time it was due however late, and logs “late” only where it is said that it had to bake longer', async () => {
+    await settled()
+    const draw = page.locator('.now .deed', {hasText: /Draw/}).first()
+    const at = (await draw.locator('.deed-time').innerText()).trim()
+    const [hour, minute] = /(\d+):(\d+)/.exec(at)!.slice(1)
+    const after = /pm/.test(at) && hour !== '12' ? 12 : 0
+    const late = Number(hour) + after + 5
+    await page.locator('.rehearsing input[type=time]').fill(`${late}:${minute}`)
+    await draw
+      .getByRole('button', {name: /^Drawn/})
+      .first()
+      .click()
+    const told = draw.getByRole('alert')
+    await told.getByRole('button', {name: new RegExp(`It went in at .* and was drawn at ${at}`)}).click()
+    const row = page.locator('.log li', {hasText: 'drawn'})
+    await row.first().waitFor()
+    expect(await row.first().textContent()).toContain(at)
+    expect(await row.first().textContent()).not.toContain('late')
+    await settled()
+    await press(button('Take it back'))
+    await row.first().waitFor({state: 'detached'})
+    await clock(at, 5)
+  })
+
   it('doubts a note of what is no dish of the day, and names what is', async () => {
     await page.getByLabel('A note of your own').fill('pudding set in')
     await page.keyboard.press('Enter')

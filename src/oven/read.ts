@@ -111,13 +111,13 @@ function parseFuel(text: string): Parsed<OvenSpec['fuel']> {
   const plain = text.trim()
   const at = plain.search(/\d/)
   const name = (at < 0 ? plain : plain.slice(0, at)).trimEnd().replace(/,$/, '').trimEnd()
-  const share = at < 0 ? null : /^(\d+(?:\.\d+)?)\s*(?:%|per ?cent)\s*(?:moisture|water|damp)?$/i.exec(plain.slice(at))
+  const share = at < 0 ? null : /^(\d+(?:[.,]\d+)?)\s*(?:%|per ?cent)\s*(?:moisture|water|damp)?$/i.exec(plain.slice(at))
   if (!/^[a-z][a-z\s-]*$/i.test(name) || (at >= 0 && !share)) return no(`“${text}” is not a fuel`, suggest)
   const [state = ''] = /^(?:seasoned|dry|kiln[- ]dried|air[- ]dry|green|fresh) (?=[a-z])/.exec(name.toLowerCase()) ?? []
   const wood = named(name.slice(state.length), 'fuel', findFuel)
   if (!wood.ok) return wood
   const usual = /green|fresh/.test(state) ? 45 : /kiln/.test(state) ? 10 : 18
-  const moisture = share ? Number(share[1]) : usual
+  const moisture = share ? Number(share[1]!.replace(',', '.')) : usual
   if (moisture > 60)
     return no(`wood of ${moisture} % water does not burn`, 'write its water as a share of the wet weight: 15–20 % when seasoned')
   return {ok: true, value: {wood: wood.value, moisture: moisture / 100}}

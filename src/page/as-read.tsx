@@ -1,7 +1,7 @@
 import type {JSX} from 'preact'
 import {useState} from 'preact/hooks'
-import {type Stated, stated, withStated} from './front.js'
-import {Do, Field} from './parts.js'
+import {frontFault, type Stated, stated, withStated} from './front.js'
+import {Do, Field, FormOver} from './parts.js'
 import type {IngredientView, ReceiptView} from './protocol.js'
 import {Fold, Soon, useGrowing} from './slices.js'
 import {app} from './state.js'
@@ -14,10 +14,11 @@ const facts = ['year', 'place', 'serves', 'vessel', 'oven', 'bake', 'rise', 'pro
 /** What the text does not say of itself, to be stated at its head. */
 export function Facts({path, text}: {readonly path: string; readonly text: string}): JSX.Element {
   const set = (key: string, value: Stated | null): void =>
-    app.edit(new Map([[path, withStated(text, {[key]: value})]]), 'facts', true)
+    app.edit(new Map([[path, withStated(app.state.files.get(path) ?? text, {[key]: value})]]), 'facts', true)
   const said = stated(text.slice(0, 20_000))
+  const fault = frontFault(text.slice(0, 20_000))
   return (
-    <>
+    <FormOver refused={fault && words.frontFault(fault.line, fault.why)}>
       <p class="hint">{w.factsHint}</p>
       <div class="fields">
         {facts.map((key) => {
@@ -33,7 +34,7 @@ export function Facts({path, text}: {readonly path: string; readonly text: strin
           )
         })}
       </div>
-    </>
+    </FormOver>
   )
 }
 

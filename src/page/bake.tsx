@@ -1,17 +1,19 @@
 import type {ComponentChildren, JSX} from 'preact'
 import {useEffect, useMemo, useRef, useState} from 'preact/hooks'
-import {armCaution, signs} from '../lexicon/signs.js'
-import {writeDuration} from '../measure/quantity.js'
 import type {FiringLog} from '../oven/log.js'
 import {clock, longDate, temperatures} from '../sheets/figures.js'
 import type {Style} from '../sheets/style.js'
 import {allowSound, awake, sound as play, shake} from './alarms.js'
-import {type Deed, deedsOf, inside, moves, noteOf, standing} from './deeds.js'
-import {Choice, Do, Field, Figure, Messages, Page} from './parts.js'
-import {Floors, PlanWork, Ways} from './plan.js'
+import {fromNow, inTime, saidIn, toNow} from './at-oven.js'
+import {type Deed, inside} from './deeds.js'
+import {allDeeds, standing} from './due.js'
+import {OneDeed} from './one-deed.js'
+import {Do, Figure, Messages, Page} from './parts.js'
+import {Alerts, Floors, Late, PlanWork, Ways} from './plan.js'
 import type {PlanView, Showing} from './protocol.js'
+import {type Kind, Readings} from './readings.js'
 import {Fold} from './slices.js'
-import {app, type Likes, messagesOf, type State, type Told} from './state.js'
+import {app, messagesOf, type State} from './state.js'
 import {styleOf} from './style.js'
 import {words} from './words.js'
 
@@ -44,9 +46,10 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
   }, [likes.awake])
   const day = folder?.day ?? null
   const log = folder?.log ?? null
-  const deeds = useMemo(() => (view ? deedsOf(view, log) : []), [view, log])
+  const {held} = planning
+  const deeds = useMemo(() => (view ? allDeeds(view, log, held) : []), [view, log, held])
   // The clock goes on every second; what does not hang on it is not drawn again.
-  const readings = useMemo(() => <Readings likes={likes} />, [likes])
+  const readings = useMemo(() => <Readings likes={likes} day={state.day} />, [likes, state.day])
   const written = state.files.get(`firings/${day?.date ?? ''}.md`) ?? ''
   const noted = useMemo(
     () => (day ? <Log state={state} text={written} log={log} date={day.date} showing={likes.showing} /> : null),
@@ -89,8 +92,9 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
             )
           ) : null}
           <Noted state={state} />
+          <Amiss view={view} />
           {now === null ? null : <Alarm deeds={deeds} now={now} state={state} />}
-          <Work deeds={deeds} now={now} style={style}>
+          <Work deeds={deeds} log={log} state={state} now={now} style={style}>
             <NoPlace view={view} sought={planning.state === 'working'} />
             <Ways view={view} />
             <Moved state={state} view={view} />
@@ -265,15 +269,6 @@ function Whys({view}: {readonly view: PlanView}): JSX.Element {
   )
 }
 
-/** The language the plan's sentences are in: the page's own words stay English. */
-const saidIn = (): Showing['language'] => app.state.likes.showing.language
-
-/** How long until it is due; minutes. */
-const inTime = (minutes: number): string => (Math.round(minutes) <= 0 ? w.due : w.inTime(writeDuration(minutes)))
-
-/** The same, or how long ago. */
-const fromNow = (minutes: number): string => (minutes <= -1 ? w.ago(writeDuration(-minutes)) : inTime(minutes))
-
 /** What has no place in the plan as it stands, or none yet: it has no step, and would be missed only when it is looked for. */
 function NoPlace({view, sought}: {readonly view: PlanView; readonly sought: boolean}): JSX.Element | null {
   if (view.unplaced.length === 0) return null
@@ -295,20 +290,37 @@ function NoPlace({view, sought}: {readonly view: PlanView; readonly sought: bool
   )
 }
 
+/** What nobody may miss of the plan as it stands: what is unsafe, underdone or late is told where the deed is noted. */
+function Amiss({view}: {readonly view: PlanView}): JSX.Element | null {
+  const {alerts, amiss} = view.head
+  if (alerts.length === 0 && amiss.length === 0 && view.late.length === 0) return null
+  return (
+    <div class="amiss" role="status">
+      <Alerts alerts={[...alerts, ...amiss]} language={saidIn()} />
+      <Late view={view} language={saidIn()} top />
+    </div>
+  )
+}
+
 /** Now, next and what follows; between them what else the plan has to say. */
 function Work({
   deeds,
+  log,
+  state,
   now,
   style,
   children,
 }: {
   readonly deeds: readonly Deed[]
+  readonly log: FiringLog | null
+  readonly state: State
   readonly now: number | null
   readonly style: Style
   readonly children: ComponentChildren
 }): JSX.Element {
   const at = now ?? (deeds[0]?.step.at ?? 0) - 60
-  const {now: due, next, later} = standing(deeds, at)
+  const {view, held} = state.planning
+  const {now: due, next, later} = standing(deeds, at, {...(view ? {view} : {}), log, held})
   return (
     <>
       <section class="now" aria-label={w.now}>
@@ -325,7 +337,7 @@ function Work({
           <h2>
             {w.next} {now === null ? null : <span class="soon">{inTime(next.step.at - now)}</span>}
           </h2>
-          <OneDeed deed={next} now={at} style={style} />
+          <OneDeed key={`${next.step.key}@${next.step.at}`} deed={next} now={at} style={style} />
         </section>
       ) : null}
       {children}
@@ -345,9 +357,6 @@ function Work({
   )
 }
 
-/** Where the hand and the reading voice go on once a button has gone with what it did. */
-const toNow = (): void => document.getElementById('now')?.focus({preventScroll: true})
-
 /** What was noted last, and the way back from it. */
 function Noted({state}: {readonly state: State}): JSX.Element | null {
   if (state.noted === '') return null
@@ -364,177 +373,6 @@ function Noted({state}: {readonly state: State}): JSX.Element | null {
       >
         {w.takeBack}
       </Do>
-    </div>
-  )
-}
-
-/** A deed this long past, min, may have been done in time and only not been ticked. */
-const LATE = 10
-/** What is drawn so long before its time, min, was more likely pressed by mistake. */
-const SOON = 15
-/** The log takes a time so much earlier than the row above it, min, as the next day's. */
-const BACK = 240
-
-/** Whether something can still be noted at a time before now. */
-const notable = (at: number, now: number): boolean => now - at < BACK && Math.floor(at / 1440) === Math.floor(now / 1440)
-
-interface Asked {
-  readonly stem: string
-  readonly title: string
-  readonly set: number | null
-}
-
-function OneDeed({
-  deed,
-  now,
-  style,
-  main,
-}: {
-  readonly deed: Deed
-  readonly now: number
-  readonly style: Style
-  readonly main?: boolean
-}): JSX.Element {
-  const {step} = deed
-  const [asked, setAsked] = useState<Asked | null>(null)
-  const each = (step.action === 'load' || step.action === 'draw') && deed.stems.length > 0
-  const name = w.do[step.action] ?? step.action
-  const late = moves(step.action) && now - step.at >= LATE && notable(step.at, now)
-  const open = each
-    ? deed.stems.flatMap((stem, i) => (deed.ticked[i] ? [] : [{stem, title: deed.titles[i] ?? stem, set: deed.unset[i] ?? null}]))
-    : []
-  const doubtful = ({set}: Asked): boolean => step.action === 'draw' && (set !== null || step.at - now > SOON)
-  const put = async (
-    stems: readonly (string | null)[],
-    {at, set}: {readonly at?: number; readonly set?: number} = {},
-  ): Promise<void> => {
-    const off = step.action === 'draw' && at === undefined ? Math.round(now - step.at) : 0
-    const by = Math.abs(off) >= 5 ? ` ${Math.abs(off)} min ${off > 0 ? 'late' : 'early'}` : ''
-    const told = stems.flatMap((stem): Told[] => [
-      ...(set === undefined ? [] : [{words: `${stem ?? ''} set in`, at: set}]),
-      {words: `${noteOf(deed, stem)}${by}`, at: at ?? null},
-    ])
-    toNow()
-    const answer = await app.note(told, {replan: moves(step.action)})
-    if (!answer.ok) app.say([answer.reason, answer.suggest].filter(Boolean).join(': '))
-  }
-  /** Done now, or when it was to be done: for dishes, or for the step as a whole. */
-  const buttons = (stems: readonly (string | null)[], shown: string, label: string): JSX.Element => {
-    const then = w.doAt(name, clock(step.at, style))
-    const whose = (what: string, of: string): string => (of === '' ? what : w.doFor(what, of))
-    return (
-      <>
-        <Do kind={main ? 'huge' : 'plain'} onDo={() => void put(stems)} label={whose(late ? w.doNow(name) : name, label)}>
-          {whose(late ? w.doNow(name) : name, shown)}
-        </Do>
-        {late ? (
-          <Do onDo={() => void put(stems, {at: step.at})} label={whose(then, label)}>
-            {whose(then, shown)}
-          </Do>
-        ) : null}
-      </>
-    )
-  }
-  const sure = open.filter((one) => !doubtful(one))
-  const several = sure.length > 1
-  return (
-    <div class="deed">
-      <p class="deed-say">
-        <strong class="deed-time">{step.when ?? clock(step.at, style)}</strong>
-        {main && now - step.at >= 1 ? <span class="overdue"> {w.ago(writeDuration(now - step.at))}</span> : null}{' '}
-        <span lang={saidIn()}>{step.say}</span>
-      </p>
-      {step.sign ? (
-        <p class="deed-sign" lang={saidIn()}>
-          {step.sign}
-        </p>
-      ) : null}
-      <div class="row">
-        {each ? null : buttons([null], '', deed.titles.join(', '))}
-        {sure.length === 0
-          ? null
-          : buttons(
-              sure.map(({stem}) => stem),
-              several ? w.all(sure.length) : deed.stems.length > 1 ? (sure[0]?.title ?? '') : '',
-              sure.map(({title}) => title).join(', '),
-            )}
-        {open.map((one) =>
-          doubtful(one) || several ? (
-            <Do
-              key={one.stem}
-              onDo={() => (doubtful(one) ? setAsked(one) : void put([one.stem]))}
-              label={w.doFor(name, one.title)}
-            >
-              {deed.stems.length > 1 ? w.doFor(name, one.title) : name}
-            </Do>
-          ) : null,
-        )}
-      </div>
-      {asked ? (
-        <Sure
-          asked={asked}
-          at={step.at}
-          now={now}
-          style={style}
-          onYes={(set) => {
-            setAsked(null)
-            void put([asked.stem], set === null ? {} : {set})
-          }}
-          onNo={() => {
-            setAsked(null)
-            toNow()
-          }}
-        />
-      ) : null}
-      {main && (step.behind || step.ahead) ? (
-        <Fold title={`${w.behind} / ${w.ahead}`}>
-          {() => (
-            <>
-              {step.behind ? (
-                <p>
-                  <strong>{w.behind}</strong>: <span lang={saidIn()}>{step.behind}</span>
-                </p>
-              ) : null}
-              {step.ahead ? (
-                <p>
-                  <strong>{w.ahead}</strong>: <span lang={saidIn()}>{step.ahead}</span>
-                </p>
-              ) : null}
-            </>
-          )}
-        </Fold>
-      ) : null}
-    </div>
-  )
-}
-
-/** Asks before a dish is noted as drawn that by the log is not in, or long before its time. A second press by mistake leaves all as it is. */
-function Sure({
-  asked,
-  at,
-  now,
-  style,
-  onYes,
-  onNo,
-}: {
-  readonly asked: Asked
-  readonly at: number
-  readonly now: number
-  readonly style: Style
-  readonly onYes: (set: number | null) => void
-  readonly onNo: () => void
-}): JSX.Element {
-  const {title, set} = asked
-  const box = useRef<HTMLDivElement>(null)
-  useEffect(() => box.current?.querySelector('button')?.focus({preventScroll: true}), [])
-  const stated = set !== null && notable(set, now)
-  return (
-    <div class="care" role="alert" ref={box}>
-      <p>{set === null ? w.tooSoon(title, clock(at, style), inTime(at - now)) : w.notTicked(title, clock(set, style))}</p>
-      <div class="row">
-        <Do onDo={onNo}>{w.leaveIt}</Do>
-        <Do onDo={() => onYes(stated ? set : null)}>{stated && set !== null ? w.wasIn(clock(set, style)) : w.isOut}</Do>
-      </div>
     </div>
   )
 }
@@ -582,212 +420,6 @@ function Alarm({
         {w.alarmStop}
       </Do>
     </div>
-  )
-}
-
-const kinds = ['arm', 'flour', 'floor', 'vault', 'air', 'paper', 'walls', 'spatter'] as const
-type Kind = (typeof kinds)[number]
-
-/** Write a reading or a sign down. */
-function Readings({likes}: {readonly likes: Likes}): JSX.Element {
-  const [kind, setKind] = useState<Kind | null>(null)
-  const [doubt, setDoubt] = useState<{readonly text: string; readonly reason: string; readonly asked: boolean} | null>(null)
-  const [free, setFree] = useState('')
-  const note = async (text: string, anyway = false): Promise<void> => {
-    const answer = await app.note(text, {anyway, replan: true})
-    if (answer.ok) {
-      // The form goes with the button that was pressed in it.
-      if (kind !== null || anyway) document.getElementById('reading')?.focus({preventScroll: true})
-      setDoubt(null)
-      setKind(null)
-      setFree('')
-    } else setDoubt({text, reason: [answer.reason, answer.suggest].filter(Boolean).join(': '), asked: answer.doubt})
-  }
-  return (
-    <section class="readings">
-      <h2 id="reading" tabIndex={-1}>
-        {w.reading}
-      </h2>
-      <div class="row kinds">
-        {kinds.map((one) => (
-          <Do
-            key={one}
-            pressed={kind === one}
-            onDo={() => {
-              setKind(kind === one ? null : one)
-              setDoubt(null)
-            }}
-          >
-            {w.kinds[one]}
-          </Do>
-        ))}
-      </div>
-      {kind === 'arm' ? <Arm likes={likes} onNote={note} /> : null}
-      {kind === 'flour' ? <Flour onNote={note} /> : null}
-      {kind === 'floor' || kind === 'vault' || kind === 'air' ? (
-        <Degrees key={kind} kind={kind} scale={likes.showing.degrees} onNote={note} />
-      ) : null}
-      {kind === 'paper' || kind === 'walls' || kind === 'spatter' ? <Signs kind={kind} onNote={note} /> : null}
-      {doubt ? (
-        <div class="care" role="alert">
-          <p>{doubt.reason}</p>
-          {doubt.asked ? <Do onDo={() => void note(doubt.text, true)}>{w.doubtYes}</Do> : null}
-        </div>
-      ) : null}
-      <form
-        class="row"
-        onSubmit={(event) => {
-          event.preventDefault()
-          if (free.trim()) void note(free.trim())
-        }}
-      >
-        <Field label={w.noteAny} value={free} example={w.noteExample} onValue={setFree} />
-        <button type="submit" class="do plain">
-          {w.noteDo}
-        </button>
-      </form>
-    </section>
-  )
-}
-
-interface Noting {
-  readonly onNote: (text: string) => Promise<void>
-}
-
-/** The arm count: a beep a second, the caution before it. */
-function Arm({likes, onNote}: Noting & {readonly likes: Likes}): JSX.Element {
-  const [count, setCount] = useState(0)
-  const [running, setRunning] = useState(false)
-  const [typed, setTyped] = useState('')
-  const {sound, shake: shaking} = likes
-  useEffect(() => {
-    if (!running) return
-    const from = performance.now()
-    let told = 0
-    const timer = setInterval(() => {
-      const second = Math.floor((performance.now() - from) / 1000)
-      if (second <= told) return
-      told = second
-      setCount(second)
-      if (sound) play(second % 10 === 0 ? 'tenth' : 'second')
-      if (shaking) shake([60])
-      // No oven one bakes in lets an arm stay longer.
-      if (second >= 90) setRunning(false)
-    }, 50)
-    return () => clearInterval(timer)
-  }, [running, sound, shaking])
-  return (
-    <div class="tool">
-      <div class="care">
-        <strong>{armCaution.title}</strong>
-        <p>{armCaution.harm}</p>
-        <p>{armCaution.instead}</p>
-      </div>
-      <p class="hint">{w.armHint}</p>
-      <p class="count" aria-live="off">
-        {w.armCount(count)}
-        <span class="unseen"> {w.armCounting}</span>
-      </p>
-      <div class="row">
-        {running ? (
-          <Do kind="huge" onDo={() => setRunning(false)}>
-            {w.armStop}
-          </Do>
-        ) : (
-          <Do
-            kind="huge"
-            onDo={() => {
-              if (sound) allowSound(['second', 'tenth'])
-              setCount(0)
-              setRunning(true)
-            }}
-          >
-            {w.armStart}
-          </Do>
-        )}
-        {!running && count > 0 ? (
-          <Do kind="huge" onDo={() => void onNote(`arm ${count}`)}>
-            {w.armWrite(count)}
-          </Do>
-        ) : null}
-      </div>
-      {!running && count > 0 && count <= 10 ? <p>{w.armTooHot}</p> : null}
-      <form
-        class="row"
-        onSubmit={(event) => {
-          event.preventDefault()
-          if (typed.trim()) void onNote(`arm ${typed.trim()}`)
-        }}
-      >
-        <Field label={w.armTyped} mode="numeric" value={typed} onValue={setTyped} />
-        <button type="submit" class="do plain">
-          {w.write}
-        </button>
-      </form>
-    </div>
-  )
-}
-
-function Flour({onNote}: Noting): JSX.Element {
-  const [from, setFrom] = useState<number | null>(null)
-  const [seconds, setSeconds] = useState(0)
-  useEffect(() => {
-    if (from === null) return
-    const timer = setInterval(() => setSeconds(Math.floor((performance.now() - from) / 1000)), 200)
-    return () => clearInterval(timer)
-  }, [from])
-  return (
-    <div class="tool">
-      <p class="hint">{w.flourHint}</p>
-      <p class="count">{w.flourTime(seconds)}</p>
-      <Do
-        kind="huge"
-        onDo={() => {
-          setSeconds(0)
-          setFrom(performance.now())
-        }}
-      >
-        {w.flourStart}
-      </Do>
-      <Signs kind="flour" onNote={(text) => onNote(from === null ? text : `${text}, after ${w.flourTime(seconds)}`)} />
-    </div>
-  )
-}
-
-function Signs({kind, onNote}: Noting & {readonly kind: Kind}): JSX.Element {
-  return (
-    <fieldset class="tool">
-      <legend>{w.writeSign}</legend>
-      <div class="row">
-        {signs
-          .filter((sign) => sign.kind === kind)
-          .map((sign) => (
-            <Do key={sign.id} kind="huge" onDo={() => void onNote(`${kind} ${sign.phrases[0]}`)}>
-              {sign.phrases[0]}
-            </Do>
-          ))}
-      </div>
-    </fieldset>
-  )
-}
-
-function Degrees({kind, scale: usual, onNote}: Noting & {readonly kind: Kind; readonly scale: Showing['degrees']}): JSX.Element {
-  const [value, setValue] = useState('')
-  const [scale, setScale] = useState<'C' | 'F'>(usual === 'F' ? 'F' : 'C')
-  return (
-    <form
-      class="tool row"
-      onSubmit={(event) => {
-        event.preventDefault()
-        if (value.trim()) void onNote(`${kind} ${value.trim()} °${scale}`)
-      }}
-    >
-      <Field label={`${w.kinds[kind]}: ${w.degrees}`} mode="decimal" value={value} onValue={setValue} />
-      <Choice label={w.scale} value={scale} options={[['C', '°C'] as const, ['F', '°F'] as const]} onValue={setScale} />
-      <button type="submit" class="do huge">
-        {w.write}
-      </button>
-    </form>
   )
 }
 

@@ -1,3 +1,4 @@
+import {decoded} from './decode.js'
 import {freeReceiptPath, isText} from './folder.js'
 import {homed} from './homed.js'
 import {app} from './state.js'
@@ -9,10 +10,23 @@ const w = words.receipts
 export interface Given {
   readonly path: string
   readonly text: () => Promise<string>
+  /** Whether its encoding had to be guessed, once it is read. */
+  readonly guessed?: () => boolean
 }
 
 /** A file as a box of the page gives it. */
-export const givenOf = (file: File): Given => ({path: file.webkitRelativePath || file.name, text: () => file.text()})
+export function givenOf(file: File, path = file.webkitRelativePath || file.name): Given {
+  let guessed = false
+  return {
+    path,
+    text: async () => {
+      const read = decoded(new Uint8Array(await file.arrayBuffer()))
+      guessed = read.guessed
+      return read.text
+    },
+    guessed: () => guessed,
+  }
+}
 
 /** What makes a folder that of a bake day, and not one of receipts. */
 const OF_DAY = /(?:^|\/)(?:day|oven)\.md$|(?:^|\/)firings\/[^/]+$/
@@ -52,6 +66,7 @@ export async function bringDay(files: ReadonlyMap<string, string>, given: readon
 export async function bringReceipts(files: readonly Given[]): Promise<void> {
   const changes = new Map<string, string | null>()
   const refused: string[] = []
+  const guessed: string[] = []
   const taken = new Map<string, string>(app.state.files)
   for (const file of files) {
     if (!isText(file.path)) {
@@ -64,6 +79,7 @@ export async function bringReceipts(files: readonly Given[]): Promise<void> {
       continue
     }
     const path = freeReceiptPath(taken, file.path.split('/').at(-1) ?? file.path)
+    if (file.guessed?.()) guessed.push(file.path)
     taken.set(path, text)
     changes.set(path, text)
   }
@@ -72,6 +88,12 @@ export async function bringReceipts(files: readonly Given[]): Promise<void> {
     app.choose([...changes.keys()][0]!)
   }
   app.say(
-    [w.filesIn(changes.size), refused.length > 0 ? w.filesOut(refused.slice(0, 8).join(', ')) : ''].filter(Boolean).join('. '),
+    [
+      w.filesIn(changes.size),
+      guessed.length > 0 ? w.filesGuessed(guessed.slice(0, 8).join(', ')) : '',
+      refused.length > 0 ? w.filesOut(refused.slice(0, 8).join(', ')) : '',
+    ]
+      .filter(Boolean)
+      .join('. '),
   )
 }

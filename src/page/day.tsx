@@ -1,7 +1,7 @@
 import type {JSX} from 'preact'
 import {type DayLine, type Listed, listed, receiptPaths, titleOf, withDayLine, withDayLineAdded, withTitle} from './folder.js'
-import {stated, withStated} from './front.js'
-import {Choice, Do, Field, Messages, Page} from './parts.js'
+import {frontFault, stated, withStated} from './front.js'
+import {Choice, Do, Field, FormOver, Messages, Page} from './parts.js'
 import {Fold, Soon, useGrowing} from './slices.js'
 import {app, messagesOf, type State} from './state.js'
 import {words} from './words.js'
@@ -47,6 +47,7 @@ export function Company({state}: {readonly state: State}): JSX.Element {
   const change = (next: string, what = 'day'): void => app.edit(new Map([['day.md', next]]), what, true)
   const set = (key: string, value: string): void =>
     change(withStated(app.state.files.get('day.md') ?? '', {[key]: value.trim() === '' ? null : value.trim()}))
+  const fault = frontFault(text)
   const lines = listed(text)
   const paths = receiptPaths(state.files)
   const gone = lines.filter((line) => !state.files.has(line.file))
@@ -54,43 +55,45 @@ export function Company({state}: {readonly state: State}): JSX.Element {
     <div class="company">
       <h1>{w.title}</h1>
       <p class="lead">{w.lead}</p>
-      <div class="fields">
-        <Field
-          label={w.name}
-          value={titleOf(text)}
-          onValue={(value) => change(withTitle(app.state.files.get('day.md') ?? '', value || w.title))}
-        />
-        <Field label={w.date} type="date" value={get('date')} onValue={(value) => set('date', value)} />
-        <Field
-          label={w.people}
-          mode="numeric"
-          value={get('people')}
-          example={w.example.people}
-          onValue={(value) => set('people', value)}
-        />
-        <Field
-          label={w.fireFrom}
-          value={get('fire from')}
-          example={w.example.fireFrom}
-          onValue={(value) => set('fire from', value)}
-        />
-        <Field label={w.serve} value={get('serve')} example={w.example.serve} onValue={(value) => set('serve', value)} />
-        <Field
-          label={w.hands}
-          mode="numeric"
-          value={get('hands')}
-          example={w.example.hands}
-          onValue={(value) => set('hands', value)}
-        />
-        <Field
-          label={w.firings}
-          mode="numeric"
-          value={get('firings')}
-          example={w.example.firings}
-          onValue={(value) => set('firings', value)}
-        />
-        <Field label={w.zone} value={get('zone')} example={w.example.zone} onValue={(value) => set('zone', value)} />
-      </div>
+      <FormOver refused={fault && words.frontFault(fault.line, fault.why)}>
+        <div class="fields">
+          <Field
+            label={w.name}
+            value={titleOf(text)}
+            onValue={(value) => change(withTitle(app.state.files.get('day.md') ?? '', value || w.title))}
+          />
+          <Field label={w.date} type="date" value={get('date')} onValue={(value) => set('date', value)} />
+          <Field
+            label={w.people}
+            mode="numeric"
+            value={get('people')}
+            example={w.example.people}
+            onValue={(value) => set('people', value)}
+          />
+          <Field
+            label={w.fireFrom}
+            value={get('fire from')}
+            example={w.example.fireFrom}
+            onValue={(value) => set('fire from', value)}
+          />
+          <Field label={w.serve} value={get('serve')} example={w.example.serve} onValue={(value) => set('serve', value)} />
+          <Field
+            label={w.hands}
+            mode="numeric"
+            value={get('hands')}
+            example={w.example.hands}
+            onValue={(value) => set('hands', value)}
+          />
+          <Field
+            label={w.firings}
+            mode="numeric"
+            value={get('firings')}
+            example={w.example.firings}
+            onValue={(value) => set('firings', value)}
+          />
+          <Field label={w.zone} value={get('zone')} example={w.example.zone} onValue={(value) => set('zone', value)} />
+        </div>
+      </FormOver>
       <h2>{w.list}</h2>
       <p class="hint">{w.listHint}</p>
       {paths.length === 0 ? <p>{w.noReceipts}</p> : null}

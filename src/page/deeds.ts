@@ -11,8 +11,10 @@ export interface Deed {
   readonly titles: readonly string[]
   /** For each stem of a set-in or draw: whether the log tells of it already, while it does not of the others. */
   readonly ticked: readonly boolean[]
-  /** For each stem of a draw: when it was to be set in, where the log does not tell that it was. */
+  /** For each stem of a draw, or a later fire that is raked out: when it was to be set in, or lit, where the log does not tell that it was. */
   readonly unset: readonly (number | null)[]
+  /** It is of a fire after the day's first. */
+  readonly again: boolean
   readonly done: boolean
 }
 
@@ -37,12 +39,16 @@ const said: Readonly<Record<StepView['action'], string>> = {
 }
 
 /** The note that says that a step was done for one dish, or for all of them where it is not one of setting in or drawing. */
-export function noteOf(deed: Pick<Deed, 'step' | 'stems'>, stem: string | null): string {
+export function noteOf(deed: Pick<Deed, 'step' | 'stems'> & {readonly again?: boolean}, stem: string | null): string {
   const {action} = deed.step
   if (action === 'load' || action === 'draw') return `${stem ?? ''} ${said[action]}`
-  if (action === 'light' || action === 'rake') return said[action]
-  return deed.stems.length > 0 ? `${said[action]} ${deed.stems.join(' and ')}` : said[action]
+  // The log has one lighting and one raking in its head: of a later fire of the day a row tells.
+  if (action === 'light' || action === 'rake') return deed.again ? `${said[action]} again` : said[action]
+  return deed.stems.length > 0 ? `${said[action]} ${deed.stems.join(AND)}` : said[action]
 }
+
+/** Between the dishes of one note. */
+const AND = ' and '
 
 /** Whether doing a step changes what the rest of the day can be. */
 export function moves(action: StepView['action']): boolean {
@@ -71,40 +77,83 @@ const atDoor = (action: StepView['action']): number =>
             ? 2
             : 0
 
+/** What a plan made in the course of the day has no steps of any more once their time is past. */
+export const isDropped = (action: StepView['action']): boolean =>
+  action === 'test' || action === 'top up' || action === 'tend' || action === 'shut'
+
+/** A step may be ticked so long before its time, min. */
+export const EARLY = 15
+
+/** Finds the note of each step that is no setting in, drawing or fire's; each note serves once for each dish. */
+function notesIn(rows: FiringLog['rows']): (step: StepView, stems: readonly string[], from: number) => boolean {
+  const notes = rows.filter(({what}) => what === 'note')
+  const used = new Set<string>()
+  return ({action}, stems, from) => {
+    const own = stems.length > 0 ? stems : ['']
+    const i = notes.findIndex(({text, at}, i) => {
+      if (at < from || !text.startsWith(said[action])) return false
+      const names = text.slice(said[action].length).trim().split(AND)
+      return own.every((stem) => names.includes(stem) && !used.has(`${i}:${stem}`))
+    })
+    if (i < 0) return false
+    for (const stem of own) used.add(`${i}:${stem}`)
+    return true
+  }
+}
+
+/** When each fire of the day was lit and raked out, by the log. */
+function firesTold(log: FiringLog | null): {
+  readonly light: readonly (number | null)[]
+  readonly rake: readonly (number | null)[]
+} {
+  if (!log) return {light: [], rake: []}
+  const first = {lit: log.lit, raked: log.raked}
+  const further = log.further ?? []
+  // A fire lit again before its coals are raked out is the same fire.
+  const fires = log.raked === null && further.length > 0 ? further : [first, ...further]
+  return {light: fires.map(({lit}) => lit), rake: fires.map(({raked}) => raked)}
+}
+
 /**
  * The steps of a plan, each done or not by what stands in the log. Where a dish has several loads, the first note is the first load's.
+ *
+ * @param held what was due by the plans before this one (`due.ts`)
  */
-export function deedsOf(view: PlanView, log: FiringLog | null): Deed[] {
+export function deedsOf(view: PlanView, log: FiringLog | null, held: readonly StepView[] = []): Deed[] {
   const stemOf = new Map(view.dishes.map((dish) => [dish.id, dish.stem]))
   const titleOf = new Map(view.dishes.map((dish) => [dish.stem, withoutBatch(dish.title)]))
   const used = new Map(Object.entries(view.told ?? {}))
   const notes = new Map(Object.entries(deedsTold(log?.rows ?? [])))
-  for (const row of log?.rows ?? []) {
-    const key = `note:${row.text}`
-    if (row.what === 'note') notes.set(key, (notes.get(key) ?? 0) + 1)
-  }
+  const noted = notesIn(log?.rows ?? [])
   const taken = (key: string): boolean => {
     const n = (used.get(key) ?? 0) + 1
     used.set(key, n)
     return (notes.get(key) ?? 0) >= n
   }
+  const told = firesTold(log)
   const fires = {light: 0, rake: 0}
-  /** When each dish was to be set in that the log does not tell of yet. */
+  /** When each dish was to be set in, and the fire to be lit, that the log does not tell of yet. */
   const waiting = new Map<string, number>()
-  return [...view.steps, ...(view.soFar?.unticked ?? [])]
+  const madeAt = view.soFar?.now ?? Number.NEGATIVE_INFINITY
+  const behind = new Set(held.map(({key}) => key))
+  return [...held, ...view.steps, ...(view.soFar?.unticked ?? [])]
     .sort((a, b) => a.at - b.at || atDoor(a.action) - atDoor(b.action))
     .map((step): Deed => {
       const stems = [...new Set(step.dishes.map((id) => stemOf.get(id) ?? id))]
-      const deed = {step, stems, titles: stems.map((stem) => titleOf.get(stem) ?? stem)}
       const {action} = step
-      // The log has one lighting and one raking: a later fire of the day is told by a note.
+      const deed = {step, stems, titles: stems.map((stem) => titleOf.get(stem) ?? stem), again: false}
       if (action === 'light' || action === 'rake') {
-        const first = fires[action]++ === 0
-        const told = first ? (action === 'light' ? log?.lit : log?.raked) != null : taken(`note:${said[action]} again`)
-        return {...deed, ticked: [], unset: [], done: told || step.past}
+        const n = fires[action]++
+        const done = (told[action][n] ?? null) !== null
+        const unset = action === 'rake' && n > 0 ? [waiting.get(`fire ${n}`) ?? null] : []
+        if (action === 'light' && !done) waiting.set(`fire ${n}`, step.at)
+        return {...deed, again: n > 0, ticked: [], unset, done}
       }
       if (action !== 'load' && action !== 'draw') {
-        return {...deed, ticked: [], unset: [], done: taken(`note:${noteOf(deed, null)}`) || step.past}
+        const from = isDropped(action)
+          ? (behind.has(step.key) ? step.at : Math.min(step.at, madeAt)) - EARLY
+          : Number.NEGATIVE_INFINITY
+        return {...deed, ticked: [], unset: [], done: noted(step, stems, view.soFar ? from : Number.NEGATIVE_INFINITY)}
       }
       const ticked = stems.map((stem) => taken(`${said[action]}:${stem}`))
       const unset = action === 'draw' ? stems.map((stem) => waiting.get(stem) ?? null) : []
@@ -144,26 +193,18 @@ export function inside(view: PlanView, log: FiringLog | null): InOven[] {
     if (what === 'drawn') count.set(stem, (count.get(stem) ?? 0) - (said ?? all))
   }
   const told = new Set([...count].flatMap(([stem, n]) => (n > 0 ? [stem] : [])))
-  const presumed = (view.soFar?.unticked ?? []).filter(({action}) => action === 'load').flatMap(({dishes}) => dishes)
-  const untold = presumed.map((id) => view.dishes.find((one) => one.id === id)?.stem ?? id).filter((stem) => !told.has(stem))
+  const stemOf = (id: string): string => view.dishes.find((one) => one.id === id)?.stem ?? id
+  const unticked = view.soFar?.unticked ?? []
+  const open = (action: StepView['action']): readonly (readonly [string, number])[] =>
+    unticked.filter((step) => step.action === action).flatMap(({dishes, at}) => dishes.map((id) => [stemOf(id), at] as const))
+  const out = open('draw')
+  const untold = open('load').flatMap(([stem]) => (told.has(stem) || out.some(([drawn]) => drawn === stem) ? [] : [stem]))
   return [...told, ...new Set(untold)].map((stem) => {
     const dish = view.dishes.find((one) => one.stem === stem || one.id === stem)
     const draws = view.plan.loads
       .flatMap((load) => load.dishes.filter((one) => one.dish === dish?.id).map((one) => one.draw))
+      .concat(out.flatMap(([drawn, at]) => (drawn === stem ? [at] : [])))
       .sort((a, b) => a - b)
     return {title: withoutBatch(dish?.title ?? stem), stem, draw: draws[0] ?? null, ticked: told.has(stem)}
   })
-}
-
-/** Steps that have not been done although their time is past are shown this long, min; fire, loads and draws stay. */
-const FORGET = 60
-/** A step belongs to now this long before its time, min. */
-export const AHEAD = 3
-
-/** What is to be done now, what is next, and what follows. */
-export function standing(deeds: readonly Deed[], now: number): {now: Deed[]; next: Deed | null; later: Deed[]} {
-  const open = deeds.filter((deed) => !deed.done)
-  const due = open.filter(({step}) => step.at <= now + AHEAD && (moves(step.action) || now - step.at < FORGET))
-  const coming = open.filter(({step}) => step.at > now + AHEAD)
-  return {now: due, next: coming[0] ?? null, later: coming.slice(1, 9)}
 }

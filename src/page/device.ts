@@ -6,6 +6,10 @@ export const LIKES = 'hearthfall-likes'
 export const LAST = 'hearthfall-day'
 /** Not empty: there is a day on the shelf, so that the view of an empty page would be wrong. */
 export const FULL = 'hearthfall-full'
+/** The note that is being typed at the oven, and of which day, as JSON. */
+export const DRAFT = 'hearthfall-note'
+/** What is still to be done at the oven by plans before the last, and of which day, as JSON. */
+export const HELD = 'hearthfall-held'
 
 /** A word this browser remembers; null where it remembers none, or nothing at all. */
 export function stored(key: string): string | null {

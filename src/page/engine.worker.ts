@@ -258,7 +258,10 @@ async function plan({files, showing, now, quick, day}: Asks['plan']['ask'], tell
     () => tell.drawings(drawingsOf(found, showing)),
   )
   const end = performance.now()
-  return {ok: true, view: {...view, took: end - from, parts: {plan: planning - from, view: end - planning}}}
+  return {
+    ok: true,
+    view: {...view, language: showing.language, took: end - from, parts: {plan: planning - from, view: end - planning}},
+  }
 }
 
 function drawingsOf(found: Planned & {ok: true}, showing: Showing): Drawings {
@@ -323,8 +326,10 @@ function note({files, log, words, at, date, dishes, alike, now, anyway}: Asks['n
   const known = {...(dishes.length > 0 ? {dishes} : {}), oven: ovenIn(files)}
   const checked = readLog(log, file, known)
   const entries: LogEntry[] = []
+  // What was done then is read as if it were noted then: the clock may have come to the same hour of the next day.
+  const then = now && at !== null ? {...now, minutes: Math.min(now.minutes, Math.ceil(at))} : now
   for (const one of notesIn(at === null ? words : `${clockText(at)} ${words}`, dishes, alike)) {
-    const parsed = parseNote(one, {date, dishes, alike, log: checked.log, ...(now ? {now} : {})})
+    const parsed = parseNote(one, {date, dishes, alike, log: checked.log, ...(then ? {now: then} : {})})
     if (!parsed.ok) return {...parsed, doubt: false}
     const {entry} = parsed
     if (entry.what === 'row' && entry.doubt && !anyway) return {ok: false, ...entry.doubt, doubt: true}

@@ -22,8 +22,6 @@ export interface DayLine {
   readonly wanted: string
 }
 
-const ENTRY = /^(\s*[-*+]\s+)\[([^\]]*)\]\(<?([^)>]*)>?\)(.*)$/
-
 const HOT = /^hot\s+(?:by|at|for)\s/i
 
 /** The line that asks for a receipt. */
@@ -39,7 +37,7 @@ export function dayLine(line: DayLine): string {
   return `- [${title}](${encodeURI(line.file).replace(/[()]/g, (c) => (c === '(' ? '%28' : '%29'))})${after ? ` — ${after}` : ''}`
 }
 
-const LISTED = /^\s*[-*+]\s+\[((?:\\.|[^\]])*)\]\(<?([^)>]*)>?\)\s*(?:[—–:-]+)?\s*(.*)$/
+const LISTED = /^\s*[-*+]\s+\[((?:\\.|[^\]\\])*)\]\(<?([^)>]*)>?\)\s*(?:[—–:-]+)?\s*(.*)$/
 
 /** A line of the list, where it stands and under which heading. */
 export interface Listed extends DayLine {
@@ -78,7 +76,7 @@ export function listed(text: string): Listed[] {
 export function withDayLine(text: string, number: number, line: DayLine | null): string {
   const lines = text.split('\n')
   const old = lines[number - 1]
-  if (old === undefined || !ENTRY.test(old.replace(/\r$/, ''))) return text
+  if (old === undefined || !LISTED.test(old.replace(/\r$/, ''))) return text
   const end = old.endsWith('\r') ? '\r' : ''
   if (line === null) lines.splice(number - 1, 1)
   else lines[number - 1] = dayLine(line) + end
@@ -93,7 +91,7 @@ export function withDayLineAdded(text: string, line: DayLine, spare: boolean): s
   const to = spare || heading < 0 ? lines.length : heading
   if (spare && heading < 0) return `${lines.join('\n')}\n\n## Spare\n\n${dayLine(line)}\n`
   let last = -1
-  for (let i = from; i < to; i++) if (ENTRY.test(lines[i]!.replace(/\r$/, ''))) last = i
+  for (let i = from; i < to; i++) if (LISTED.test(lines[i]!.replace(/\r$/, ''))) last = i
   if (last >= 0) lines.splice(last + 1, 0, dayLine(line))
   else {
     let at = to

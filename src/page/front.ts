@@ -33,6 +33,18 @@ export function stated(text: string): ReadonlyMap<string, Stated> {
   return out
 }
 
+/** Where, in lines of the file, and why front matter cannot be read, so that nothing can be set in it either; null where it can. */
+export function frontFault(text: string): {readonly line: number; readonly why: string} | null {
+  const at = span(text)
+  if (!at) return null
+  const yaml = text.slice(at.start, at.end)
+  const {errors, contents} = parseDocument(yaml, {prettyErrors: false})
+  const [error] = errors
+  if (!error && (contents === null || isMap(contents))) return null
+  const offset = at.start + Math.min(error?.pos[0] ?? 0, yaml.trimEnd().length)
+  return {line: text.slice(0, offset).split('\n').length, why: error?.message ?? 'no list of names and values'}
+}
+
 /** A scalar as it was written: `7` stays 7 and `1/2` stays 1/2. */
 function words(scalar: {value?: unknown; source?: string | undefined}): string {
   return scalar.value === null || scalar.value === undefined ? '' : (scalar.source ?? String(scalar.value))

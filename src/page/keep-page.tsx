@@ -39,7 +39,7 @@ async function bring(list: readonly File[]): Promise<void> {
     for (const file of list) {
       if (/\.zip$/i.test(file.name))
         for (const [path, text] of await unzipFolder(new Uint8Array(await file.arrayBuffer()))) files.set(path, text)
-      else if (isText(file.name)) files.set(file.webkitRelativePath || file.name, await file.text())
+      else if (isText(file.name)) files.set(file.webkitRelativePath || file.name, await givenOf(file).text())
     }
   } catch {
     app.say(w.inBad)
@@ -81,7 +81,11 @@ export function KeepPage({state}: {readonly state: State}): JSX.Element {
           <h2>{w.in}</h2>
           <div class="row">
             <Bring label={w.inZip} accept=".zip,.md,.markdown,.txt" onFiles={(list) => void bring([...list])} />
-            <Bring label={words.receipts.folder} folder onFiles={(list) => void bringFolder([...list].map(givenOf))} />
+            <Bring
+              label={words.receipts.folder}
+              folder
+              onFiles={(list) => void bringFolder([...list].map((file) => givenOf(file)))}
+            />
           </div>
           {/^https?:$/.test(location.protocol) ? <Hosted /> : null}
         </section>

@@ -165,6 +165,7 @@ function Above({sizes, depth, width, thick, scale, pad, said}: Common & {readonl
           x2={cx - inner.x * 0.55}
           y2={cy + inner.y * 0.82}
           text={sizes.depthText}
+          along={0.75}
         />
       )}
       <text x={r(cx)} y={r(cy - inner.y + 18)} text-anchor="middle" class="label">
@@ -259,12 +260,15 @@ function Measure({
   x2,
   y2,
   text,
+  along = 0.5,
 }: {
   readonly x1: number
   readonly y1: number
   readonly x2: number
   readonly y2: number
   readonly text: string
+  /** Where on the line the figure stands, as a share of it: two lines that cross have theirs apart. */
+  readonly along?: number
 }): JSX.Element {
   const upright = x1 === x2
   return (
@@ -284,8 +288,8 @@ function Measure({
         />
       ))}
       <text
-        x={r((x1 + x2) / 2 + (upright ? 7 : 0))}
-        y={r((y1 + y2) / 2 - (upright ? 0 : 6))}
+        x={r(x1 + (x2 - x1) * along + (upright ? 7 : 0))}
+        y={r(y1 + (y2 - y1) * along - (upright ? 0 : 6))}
         text-anchor={upright ? 'start' : 'middle'}
         class="figure"
       >

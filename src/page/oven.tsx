@@ -3,9 +3,9 @@ import {fuels} from '../lexicon/fuels.js'
 import {materials} from '../lexicon/materials.js'
 import {parseLength} from '../measure/quantity.js'
 import {titleOf, withTitle} from './folder.js'
-import {type Stated, stated, withStated} from './front.js'
+import {frontFault, type Stated, stated, withStated} from './front.js'
 import {OvenDrawing, type Sizes} from './oven-drawing.js'
-import {Choice, Do, Field, Figure, Messages, Page} from './parts.js'
+import {Choice, Do, Field, Figure, FormOver, Messages, Page} from './parts.js'
 import {Fold, Soon} from './slices.js'
 import {app, messagesOf, type State} from './state.js'
 import {words} from './words.js'
@@ -133,155 +133,157 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
     set({floor: shape === 'round' ? `round ${first}` : `${shape} ${first} x ${second || first}`})
   const [door, doorThick] = layerParts(words1(said.get('door')))
   const bed = bedParts(words1(said.get('ash bed')))
-  const [wood, water] = words1(said.get('fuel'))
-    .split(',')
-    .map((part) => part.trim())
+  const fault = frontFault(text)
+  // “15,5 %” has a comma of its own.
+  const [, wood = '', water] = /^([^\d,]*),?\s*(.*)$/.exec(words1(said.get('fuel')).trim()) ?? []
   return (
     <div class="oven">
       <h1>{w.title}</h1>
       <p class="lead">{w.lead}</p>
       <div class="bench even">
         <div class="form">
-          <Field
-            label={w.name}
-            value={titleOf(text)}
-            onValue={(value) => change(withTitle(app.state.files.get('oven.md') ?? '', value || w.title))}
-          />
-          <fieldset>
-            <legend>{w.floor}</legend>
+          <FormOver refused={fault && words.frontFault(fault.line, fault.why)}>
+            <Field
+              label={w.name}
+              value={titleOf(text)}
+              onValue={(value) => change(withTitle(app.state.files.get('oven.md') ?? '', value || w.title))}
+            />
+            <fieldset>
+              <legend>{w.floor}</legend>
+              <div class="fields">
+                <Choice
+                  label={w.floor}
+                  bare
+                  value={floor.shape}
+                  options={(['round', 'oval', 'rectangle'] as const).map((shape) => [shape, w.shapes[shape]] as const)}
+                  onValue={(shape) => setFloor(shape, floor.first, floor.second)}
+                />
+                <Field
+                  label={floor.shape === 'round' ? w.across : w.depth}
+                  value={floor.first}
+                  example={w.example.floor}
+                  onValue={(value) => setFloor(floor.shape, value, floor.second)}
+                />
+                {floor.shape === 'round' ? null : (
+                  <Field
+                    label={w.width}
+                    value={floor.second}
+                    example={w.example.width}
+                    onValue={(value) => setFloor(floor.shape, floor.first, value)}
+                  />
+                )}
+              </div>
+            </fieldset>
             <div class="fields">
-              <Choice
-                label={w.floor}
-                bare
-                value={floor.shape}
-                options={(['round', 'oval', 'rectangle'] as const).map((shape) => [shape, w.shapes[shape]] as const)}
-                onValue={(shape) => setFloor(shape, floor.first, floor.second)}
+              <Field
+                label={w.vaultHeight}
+                value={words1(said.get('vault height'))}
+                example={w.example.vaultHeight}
+                onValue={(value) => set({'vault height': value})}
               />
               <Field
-                label={floor.shape === 'round' ? w.across : w.depth}
-                value={floor.first}
-                example={w.example.floor}
-                onValue={(value) => setFloor(floor.shape, value, floor.second)}
+                label={w.mouthWidth}
+                value={mouthWidth}
+                example={w.example.mouthWidth}
+                onValue={(value) => set({mouth: `${value} x ${mouthHeight}`})}
               />
-              {floor.shape === 'round' ? null : (
-                <Field
-                  label={w.width}
-                  value={floor.second}
-                  example={w.example.width}
-                  onValue={(value) => setFloor(floor.shape, floor.first, value)}
-                />
-              )}
+              <Field
+                label={w.mouthHeight}
+                value={mouthHeight}
+                example={w.example.mouthHeight}
+                onValue={(value) => set({mouth: `${mouthWidth} x ${value}`})}
+              />
             </div>
-          </fieldset>
-          <div class="fields">
-            <Field
-              label={w.vaultHeight}
-              value={words1(said.get('vault height'))}
-              example={w.example.vaultHeight}
-              onValue={(value) => set({'vault height': value})}
-            />
-            <Field
-              label={w.mouthWidth}
-              value={mouthWidth}
-              example={w.example.mouthWidth}
-              onValue={(value) => set({mouth: `${value} x ${mouthHeight}`})}
-            />
-            <Field
-              label={w.mouthHeight}
-              value={mouthHeight}
-              example={w.example.mouthHeight}
-              onValue={(value) => set({mouth: `${mouthWidth} x ${value}`})}
-            />
-          </div>
-          <fieldset>
-            <legend>{w.door}</legend>
+            <fieldset>
+              <legend>{w.door}</legend>
+              <div class="fields">
+                <Choice
+                  label={w.door}
+                  bare
+                  value={/^(?:none|no|open)/i.test(door) ? 'none' : nameOf(door)}
+                  options={[['none', w.noDoor] as const, ...materialNames(nameOf(door))]}
+                  onValue={(value) => set({door: value === 'none' ? 'none' : `${value} ${doorThick || '2 in'}`})}
+                />
+                {/^(?:none|no|open)/i.test(door) ? null : (
+                  <Field
+                    label={w.thickness}
+                    value={doorThick}
+                    example={w.example.door}
+                    onValue={(value) => set({door: `${door} ${value}`})}
+                  />
+                )}
+              </div>
+            </fieldset>
+            <fieldset>
+              <legend>{w.ashBed}</legend>
+              <div class="fields">
+                <Choice
+                  label={w.ashBed}
+                  bare
+                  value={bed.side}
+                  options={(['none', ...bedSides] as const).map((one) => [one, w.bedSides[one]] as const)}
+                  onValue={(side) => set({'ash bed': side === 'none' ? null : `${side} ${bed.wide || w.example.ashBed}`})}
+                />
+                {bed.side === 'none' ? null : (
+                  <Field
+                    label={w.bedWide}
+                    value={bed.wide}
+                    example={w.example.ashBed}
+                    onValue={(value) => set({'ash bed': `${bed.side} ${value}`})}
+                  />
+                )}
+              </div>
+            </fieldset>
+            <Soon>
+              <Layers title={w.hearth} lines={list(said.get('hearth'))} onLines={(lines) => set({hearth: lines})} />
+            </Soon>
+            <Soon>
+              <Layers title={w.vault} lines={list(said.get('vault'))} onLines={(lines) => set({vault: lines})} />
+            </Soon>
             <div class="fields">
               <Choice
-                label={w.door}
-                bare
-                value={/^(?:none|no|open)/i.test(door) ? 'none' : nameOf(door)}
-                options={[['none', w.noDoor] as const, ...materialNames(nameOf(door))]}
-                onValue={(value) => set({door: value === 'none' ? 'none' : `${value} ${doorThick || '2 in'}`})}
+                label={w.place}
+                value={words1(said.get('place')) === 'outdoors' ? 'outdoors' : 'indoors'}
+                options={(['indoors', 'outdoors'] as const).map((one) => [one, w.places[one]] as const)}
+                onValue={(value) => set({place: value})}
               />
-              {/^(?:none|no|open)/i.test(door) ? null : (
-                <Field
-                  label={w.thickness}
-                  value={doorThick}
-                  example={w.example.door}
-                  onValue={(value) => set({door: `${door} ${value}`})}
-                />
-              )}
-            </div>
-          </fieldset>
-          <fieldset>
-            <legend>{w.ashBed}</legend>
-            <div class="fields">
+              <Field
+                label={w.ambient}
+                value={words1(said.get('ambient'))}
+                example={w.example.ambient}
+                onValue={(value) => set({ambient: value || null})}
+              />
               <Choice
-                label={w.ashBed}
-                bare
-                value={bed.side}
-                options={(['none', ...bedSides] as const).map((one) => [one, w.bedSides[one]] as const)}
-                onValue={(side) => set({'ash bed': side === 'none' ? null : `${side} ${bed.wide || w.example.ashBed}`})}
+                label={w.fuel}
+                value={
+                  fuels.find((one) => one.names?.includes(wood?.toLowerCase() ?? '') || one.id === wood?.toLowerCase())?.id ??
+                  wood ??
+                  ''
+                }
+                options={[
+                  ...fuels.map((one) => [one.id, one.names?.[0] ?? one.id] as const),
+                  ...(wood && !fuels.some((one) => one.id === wood || one.names?.includes(wood)) ? [[wood, wood] as const] : []),
+                ]}
+                onValue={(value) =>
+                  set({fuel: `${fuels.find((one) => one.id === value)?.names?.[0] ?? value}, ${water || '18 % moisture'}`})
+                }
               />
-              {bed.side === 'none' ? null : (
-                <Field
-                  label={w.bedWide}
-                  value={bed.wide}
-                  example={w.example.ashBed}
-                  onValue={(value) => set({'ash bed': `${bed.side} ${value}`})}
-                />
-              )}
+              <Field
+                label={w.moisture}
+                value={/\d+(?:[.,]\d+)?/.exec(water ?? '')?.[0] ?? ''}
+                example={w.example.moisture}
+                mode="decimal"
+                onValue={(value) => set({fuel: `${wood || 'oak'}, ${value} % moisture`})}
+              />
+              <Field
+                label={w.start}
+                hint={w.startHint}
+                value={words1(said.get('start'))}
+                example={w.example.start}
+                onValue={(value) => set({start: value || null})}
+              />
             </div>
-          </fieldset>
-          <Soon>
-            <Layers title={w.hearth} lines={list(said.get('hearth'))} onLines={(lines) => set({hearth: lines})} />
-          </Soon>
-          <Soon>
-            <Layers title={w.vault} lines={list(said.get('vault'))} onLines={(lines) => set({vault: lines})} />
-          </Soon>
-          <div class="fields">
-            <Choice
-              label={w.place}
-              value={words1(said.get('place')) === 'outdoors' ? 'outdoors' : 'indoors'}
-              options={(['indoors', 'outdoors'] as const).map((one) => [one, w.places[one]] as const)}
-              onValue={(value) => set({place: value})}
-            />
-            <Field
-              label={w.ambient}
-              value={words1(said.get('ambient'))}
-              example={w.example.ambient}
-              onValue={(value) => set({ambient: value || null})}
-            />
-            <Choice
-              label={w.fuel}
-              value={
-                fuels.find((one) => one.names?.includes(wood?.toLowerCase() ?? '') || one.id === wood?.toLowerCase())?.id ??
-                wood ??
-                ''
-              }
-              options={[
-                ...fuels.map((one) => [one.id, one.names?.[0] ?? one.id] as const),
-                ...(wood && !fuels.some((one) => one.id === wood || one.names?.includes(wood)) ? [[wood, wood] as const] : []),
-              ]}
-              onValue={(value) =>
-                set({fuel: `${fuels.find((one) => one.id === value)?.names?.[0] ?? value}, ${water ?? '18 % moisture'}`})
-              }
-            />
-            <Field
-              label={w.moisture}
-              value={/\d+(?:\.\d+)?/.exec(water ?? '')?.[0] ?? ''}
-              example={w.example.moisture}
-              mode="decimal"
-              onValue={(value) => set({fuel: `${wood || 'oak'}, ${value} % moisture`})}
-            />
-            <Field
-              label={w.start}
-              hint={w.startHint}
-              value={words1(said.get('start'))}
-              example={w.example.start}
-              onValue={(value) => set({start: value || null})}
-            />
-          </div>
+          </FormOver>
           <Fold title={w.asWritten}>
             {() => <Page label={w.asWritten} hint={w.asWrittenHint} value={text} rows={18} onValue={change} />}
           </Fold>

@@ -1,9 +1,32 @@
-import type {ComponentChildren, JSX} from 'preact'
-import {useEffect, useId, useRef, useState} from 'preact/hooks'
+import {type ComponentChildren, createContext, type JSX} from 'preact'
+import {useContext, useEffect, useId, useRef, useState} from 'preact/hooks'
 import type {Message} from '../receipt/types.js'
 import type {Drawing} from './protocol.js'
 import {inAPause} from './slices.js'
 import {words} from './words.js'
+
+/** Why what is typed into a form cannot be put into its file; null where it can. */
+const Refused = createContext<string | null>(null)
+
+/** A form over a file that cannot be written to says so, and keeps what is typed into it. */
+export function FormOver({
+  refused,
+  children,
+}: {
+  readonly refused: string | null
+  readonly children: ComponentChildren
+}): JSX.Element {
+  return (
+    <Refused.Provider value={refused}>
+      {refused === null ? null : (
+        <p class="fault" role="status">
+          {refused}
+        </p>
+      )}
+      {children}
+    </Refused.Provider>
+  )
+}
 
 /** A box to type a short value into, with its label. While it is being typed in, the file behind it does not change what stands in it. */
 export function Field(props: {
@@ -19,6 +42,19 @@ export function Field(props: {
 }): JSX.Element {
   const id = useId()
   const [draft, setDraft] = useState<string | null>(null)
+  const refused = useContext(Refused)
+  const box = useRef<HTMLInputElement>(null)
+  // Once the file is put right, what was typed meanwhile goes into it.
+  const waited = useRef(false)
+  useEffect(() => {
+    if (refused !== null) {
+      waited.current = true
+      return
+    }
+    if (waited.current && draft !== null && draft !== props.value) props.onValue(draft)
+    waited.current = false
+    if (document.activeElement !== box.current) setDraft(null)
+  }, [refused])
   const described = [props.hint ? `${id}-hint` : '', props.fault ? `${id}-fault` : ''].filter(Boolean).join(' ')
   return (
     <div class={props.bare ? 'field bare' : 'field'}>
@@ -27,6 +63,7 @@ export function Field(props: {
       </label>
       <input
         id={id}
+        ref={box}
         type={(props.type ?? 'text') as 'text'}
         inputmode={props.mode ?? 'text'}
         autocomplete="off"
@@ -35,8 +72,10 @@ export function Field(props: {
         placeholder={props.example ?? ''}
         {...(props.fault ? {'aria-invalid': 'true' as const} : {})}
         {...(described ? {'aria-describedby': described} : {})}
-        onFocus={() => setDraft(props.value)}
-        onBlur={() => setDraft(null)}
+        onFocus={() => setDraft(draft ?? props.value)}
+        onBlur={() => {
+          if (refused === null) setDraft(null)
+        }}
         onInput={(event) => {
           const {value} = event.currentTarget
           setDraft(value)

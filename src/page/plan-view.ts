@@ -7,7 +7,16 @@ import type {Dish} from '../scale/types.js'
 import {stepClock, temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
 import {changeWords, stepWords, suggestionsOf, waysTold} from '../sheets/phrases.js'
-import {balanceLines, believedLine, lateLines, planHead, reasonAlone, scoreLines, unplacedLines} from '../sheets/plan-text.js'
+import {
+  alertLine,
+  balanceLines,
+  believedLine,
+  lateLines,
+  planHead,
+  reasonAlone,
+  scoreLines,
+  unplacedLines,
+} from '../sheets/plan-text.js'
 import {inWords, messageWords, sizedLines, vesselName} from '../sheets/said.js'
 import {type SheetOptions, sheets} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
@@ -17,7 +26,7 @@ import type {PlanView, StepView} from './protocol.js'
 import {soFar} from './so-far.js'
 
 /** A plan as the page shows it, every word of the core in the reader's language, clock and units. */
-export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanView, 'took' | 'parts'> {
+export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanView, 'took' | 'parts' | 'language'> {
   const {plan, problem, messages} = found.made
   const {oven} = found.read
   const {forecast} = plan
@@ -51,7 +60,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
       ready: plan.ready,
       loads: plan.loads.map((load) => ({dishes: load.dishes.map(({dish, draw}) => ({dish, draw: draw.likely}))})),
     },
-    head: planHead({plan, problem, oven}, style),
+    head: {...planHead({plan, problem, oven}, style), amiss: amissOf(plan, problem, style)},
     steps,
     ...(problem.done ? {told: deedsTold(found.read.log?.rows ?? []), soFar: soFar(problem, found.read.log, style)} : {}),
     score: scoreLines(plan, problem, style),
@@ -96,6 +105,30 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
       high: forecast.baking.high,
     },
   }
+}
+
+/** Messages that are no alerts of the plan's head, and that nobody at the oven may miss either: the day's food is at stake. */
+const foodAtStake: ReadonlySet<string> = new Set([
+  'drawn-early',
+  'drawn-late',
+  'fire-unlogged',
+  'half-hour',
+  'raw-warm',
+  'unfinished',
+  'unrisen',
+])
+/** What becomes of a dish that has less heat than it should, and of which no message tells. */
+const underdone: ReadonlySet<string> = new Set(['eased dose', 'eased short'])
+
+/** What comes out underdone, or may not be safe, in the reader's language: what the head's alerts tell is not among it. */
+function amissOf(plan: Plan, problem: PlanProblem, style: Style): string[] {
+  const told = plan.messages.filter(({rule, severity}) => severity !== 'info' && foodAtStake.has(rule))
+  const scant = (plan.changes ?? []).flatMap((one) =>
+    one.dish !== null && underdone.has(one.words?.what.id ?? '')
+      ? [`${dishTitle(problem, one.dish)}: ${changeWords(one, problem, style).what}.`]
+      : [],
+  )
+  return [...new Set([...told.map((message) => alertLine(message, style)), ...scant])]
 }
 
 /** What the page calls a dish in the log: its file's name or, where the file holds other dishes too, its own. */

@@ -135,11 +135,7 @@ function Made({
   return (
     <article>
       <h2>{view.head.title}</h2>
-      {view.head.alerts.map((alert) => (
-        <p key={alert} class="care" lang={showing.language}>
-          <strong>{alert}</strong>
-        </p>
-      ))}
+      <Alerts alerts={view.head.alerts} language={showing.language} />
       {view.head.lines.map((line) => (
         <p key={line} lang={showing.language}>
           {line}
@@ -167,18 +163,7 @@ function Made({
           ))}
         </section>
       ) : null}
-      {view.late.length > 0 ? (
-        <section class="care">
-          <h3>{w.late}</h3>
-          <ul lang={showing.language}>
-            {view.late.map((one) => (
-              <li key={one.dish}>
-                <strong>{one.dish}</strong>: {one.times}
-              </li>
-            ))}
-          </ul>
-        </section>
-      ) : null}
+      <Late view={view} language={showing.language} />
       <Ways view={view} />
       <Changes view={view} />
       {view.today.length > 0 ? (
@@ -201,6 +186,52 @@ function Made({
         <Judged view={view} language={showing.language} />
       </Soon>
     </article>
+  )
+}
+
+/** What nobody may miss. */
+export function Alerts({
+  alerts,
+  language,
+}: {
+  readonly alerts: readonly string[]
+  readonly language: Showing['language']
+}): JSX.Element {
+  return (
+    <>
+      {alerts.map((alert) => (
+        <p key={alert} class="care" lang={language}>
+          <strong>{alert}</strong>
+        </p>
+      ))}
+    </>
+  )
+}
+
+/** What is drawn after it is wanted, and when. */
+export function Late({
+  view,
+  language,
+  top,
+}: {
+  readonly view: PlanView
+  readonly language: Showing['language']
+  /** Right under the page's title. */
+  readonly top?: boolean
+}): JSX.Element | null {
+  const Heading = top ? 'h2' : 'h3'
+  if (view.late.length === 0) return null
+  return (
+    <section class="care">
+      <Heading>{w.late}</Heading>
+      <ul lang={language}>
+        {view.late.map((one) => (
+          <li key={one.dish}>
+            <strong>{one.dish}</strong>: {one.times}
+          </li>
+        ))}
+      </ul>
+    </section>
   )
 }
 

@@ -100,16 +100,24 @@ export interface Drawing {
 /** A plan as the page shows it. */
 export interface PlanView {
   readonly day: Day
+  /** The language of its words. */
+  readonly language: Showing['language']
   /** As much of the plan as the page itself reckons with; the rest stays with the worker. */
   readonly plan: Pick<Plan, 'possible' | 'lit' | 'ready'> & {
     readonly loads: ReadonlyArray<{readonly dishes: ReadonlyArray<{readonly dish: string; readonly draw: number}>}>
   }
-  readonly head: {readonly title: string; readonly alerts: readonly string[]; readonly lines: readonly string[]}
+  /** `amiss`: what is underdone or may not be safe beside the alerts, for who stands at the oven. */
+  readonly head: {
+    readonly title: string
+    readonly alerts: readonly string[]
+    readonly lines: readonly string[]
+    readonly amiss: readonly string[]
+  }
   readonly steps: readonly StepView[]
   /** How often the log tells of each "set in:" and "drawn:" of which this plan, made again, has no step any more; absent in a morning's plan. */
   readonly told?: Readonly<Record<string, number>>
   /** What is behind the day, ticked or not; absent in a morning's plan. */
-  readonly soFar?: {readonly unticked: readonly StepView[]; readonly done: readonly DoneView[]}
+  readonly soFar?: {readonly now: number; readonly unticked: readonly StepView[]; readonly done: readonly DoneView[]} | null
   readonly score: readonly string[]
   /** What comes of taking up a suggestion. */
   readonly suggestionsNote?: string | undefined
@@ -187,6 +195,8 @@ export interface StepView {
   readonly behind: string
   readonly degrees: string
   readonly past: boolean
+  /** The language of its words, where it is of a plan before the one that is shown. */
+  readonly language?: Showing['language']
 }
 
 export interface OvenView {

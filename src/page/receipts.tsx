@@ -97,9 +97,9 @@ export function Receipts({state}: {readonly state: State}): JSX.Element {
         <Bring
           label={w.files}
           accept=".md,.markdown,.txt,text/plain,text/markdown"
-          onFiles={(list) => void bringReceipts([...list].map(givenOf))}
+          onFiles={(list) => void bringReceipts([...list].map((file) => givenOf(file)))}
         />
-        <Bring label={w.folder} folder onFiles={(list) => void bringFolder([...list].map(givenOf))} />
+        <Bring label={w.folder} folder onFiles={(list) => void bringFolder([...list].map((file) => givenOf(file)))} />
       </div>
       <div class="bench">
         <section class="pile">
@@ -122,7 +122,7 @@ async function dropped(data: DataTransfer | null): Promise<Given[]> {
   const walk = async (entry: FileSystemEntry): Promise<void> => {
     if (entry.isFile) {
       const file = await new Promise<File>((resolve, reject) => (entry as FileSystemFileEntry).file(resolve, reject))
-      out.push({path: entry.fullPath.replace(/^\//, ''), text: () => file.text()})
+      out.push(givenOf(file, entry.fullPath.replace(/^\//, '')))
       return
     }
     const reader = (entry as FileSystemDirectoryEntry).createReader()

@@ -10,18 +10,21 @@ import type {DoneView, StepView} from './protocol.js'
 
 /** What is behind the day when it is planned again: it has no step in the plan any more. */
 export interface SoFar {
+  /** When it was planned again, minutes after midnight. */
+  readonly now: number
   /** What the plan takes as set in or drawn although the log does not say so: still to be ticked. */
   readonly unticked: readonly StepView[]
   readonly done: readonly DoneView[]
 }
 
-/** What was to be drawn so long ago, min, and was not ticked, has been forgotten in the log and not in the oven. */
-const FORGOTTEN = 60
-
-/** @param log the day's own; null before anything is noted, and then there is nothing behind it */
-export function soFar(problem: PlanProblem, written: FiringLog | null, style: Style): SoFar {
+/**
+ * A draw that is not ticked may have been forgotten in the log, or in the oven: however long ago it was due, it is still to be ticked.
+ *
+ * @param log the day's own; null before anything is noted, and then there is nothing behind it
+ */
+export function soFar(problem: PlanProblem, written: FiringLog | null, style: Style): SoFar | null {
   const so = problem.done
-  if (!so || !written) return {unticked: [], done: []}
+  if (!so || !written) return null
   const log = byOwnNames(written, problem.dishes)
   const done: DoneView[] = []
   const open = new Map<string, {action: 'load' | 'draw'; at: number; dishes: Set<string>}>()
@@ -33,18 +36,17 @@ export function soFar(problem: PlanProblem, written: FiringLog | null, style: St
   for (const part of so.set) {
     const {dish, at, drawn} = part
     const [ticked, out] = tickedOf(part, problem, log)
-    const over = out || (drawn !== null && so.now - drawn > FORGOTTEN)
-    if (ticked || over) done.push({action: 'load', dish, at})
+    if (ticked) done.push({action: 'load', dish, at})
     else wait('load', at, dish)
     if (drawn === null) continue
-    if (over) done.push({action: 'draw', dish, at: drawn})
+    if (out) done.push({action: 'draw', dish, at: drawn})
     else wait('draw', drawn, dish)
   }
   // The log has the first fire of the day; a later one is a step of the plan.
   if (log.lit !== null) done.push({action: 'light', dish: '', at: log.lit})
   if (log.raked !== null) done.push({action: 'rake', dish: '', at: log.raked})
   const unticked = [...open.values()].map(({action, at, dishes}) => stepView(action, at, [...dishes], problem, style))
-  return {unticked: unticked.sort((a, b) => a.at - b.at), done}
+  return {now: so.now, unticked: unticked.sort((a, b) => a.at - b.at), done}
 }
 
 /** Whether the log tells that a part was set in, and that it was drawn; what was lost is neither to be set in nor drawn. */

@@ -2,7 +2,8 @@ import {useEffect, useState} from 'preact/hooks'
 import type {Message} from '../receipt/types.js'
 import type {Audience} from '../sheets/handout.js'
 import {cached} from './cached.js'
-import {FULL, LAST, LIKES, store, stored} from './device.js'
+import {FULL, HELD, LAST, LIKES, store, stored} from './device.js'
+import type {Held} from './due.js'
 import type {Early, Opened} from './early.js'
 import {CARRIER, carriedFiles} from './embedded.js'
 import {CalledOff, Engine, type Hearing} from './engine.js'
@@ -42,6 +43,8 @@ export interface Planning {
   readonly failed: string
   /** What the last planning moved against the plan before it, and the note it followed. */
   readonly moved: {readonly lines: readonly string[]; readonly because: string} | null
+  /** What was due by the plans before this view. */
+  readonly held: Held
 }
 
 /** A clock set by hand to rehearse a day: minutes of the day at a moment of the real clock. */
@@ -92,7 +95,17 @@ const plainLikes: Likes = {
   audience: 'kitchen',
 }
 
-const noPlan: Planning = {state: 'none', share: 0, view: null, drawings: null, files: null, faults: [], failed: '', moved: null}
+const noPlan: Planning = {
+  state: 'none',
+  share: 0,
+  view: null,
+  drawings: null,
+  files: null,
+  faults: [],
+  failed: '',
+  moved: null,
+  held: {steps: [], door: []},
+}
 
 function likesOf(text: string | null): Likes {
   try {
@@ -230,7 +243,7 @@ export class App {
       oven: null,
       reading: null,
       receipt: {path, index: 0},
-      planning: noPlan,
+      planning: {...noPlan, held: heldFor(id)},
       rehearsal: null,
       noted: '',
     })
@@ -540,9 +553,17 @@ export class App {
       const {view} = found
       const settled = state === 'made'
       const told = because === '' || !before ? null : {lines: rest().moved(before, view, likes.showing, settled), because}
-      this.set({planning: {...this.state.planning, state, view, files, faults: [], failed: '', moved: told}})
-      if (settled)
-        this.say(!view.plan.possible ? words.plan.doneInPart : view.late.length > 0 ? words.plan.doneLate : words.plan.done)
+      const {view: shown, held: was} = this.state.planning
+      const present = this.now()
+      const held = shown?.soFar && present !== null ? rest().heldOf(shown, was, present) : was
+      if (held !== was) store(HELD, JSON.stringify({day, held}))
+      this.set({planning: {...this.state.planning, state, view, files, faults: [], failed: '', moved: told, held}})
+      if (settled) {
+        // What nobody may miss is told to who looks elsewhere on the page as well.
+        const [first] = [...view.head.alerts, ...view.head.amiss]
+        const done = view.late.length > 0 ? words.plan.doneLate : words.plan.done
+        this.say(first ?? (view.plan.possible ? done : words.plan.doneInPart))
+      }
     }
     const drawings = (drawn: Drawings): void => {
       if (run === this.#planRun) this.set({planning: {...this.state.planning, drawings: drawn}})
@@ -608,6 +629,8 @@ export class App {
     const told: string[] = []
     const warnings: string[] = []
     let only = ''
+    /** Whether the plan takes anything from it. */
+    let counts = false
     let written = log
     const {files: asked} = this.state
     const copies = new Map<string, string>()
@@ -626,8 +649,8 @@ export class App {
       written = answer.text
       if (answer.copy !== null) copies.set(answer.copy, asked.get('day.md') ?? '')
       told.push(answer.said)
-      // A step of the plan is ticked in words of the page's own.
-      if (answer.plain && typeof text === 'string') only = words.bake.onlyWords(text)
+      if (answer.plain) only = words.bake.onlyWords(typeof text === 'string' ? text : '')
+      else counts = true
       warnings.push(...answer.warnings)
     }
     const here = this.state.files.get(path) ?? ''
@@ -635,7 +658,7 @@ export class App {
     this.edit(new Map([[path, here === log ? written : (merge(log, here, written) ?? written)], ...copies]), 'note')
     this.set({noted: only === '' ? words.bake.noted(noted) : `${words.bake.noted(noted)} ${only}`})
     this.say([words.bake.noted(noted), ...warnings].join(' '))
-    if (replan) void this.plan(noted)
+    if (replan || counts) void this.plan(noted)
     else {
       const {planning, files} = this.state
       this.set({planning: {...planning, files}})
@@ -655,6 +678,17 @@ export class App {
       if (this.state.planning.view) void this.plan()
     }
   }
+}
+
+/** What was still to be done of a day when the page was left. */
+function heldFor(day: string): Held {
+  try {
+    const kept = JSON.parse(stored(HELD) || '{}') as {day?: unknown; held?: Held}
+    if (kept.day === day && kept.held) return kept.held
+  } catch {
+    // What cannot be read is not held.
+  }
+  return noPlan.held
 }
 
 function firstTitle(files: Folder): string {

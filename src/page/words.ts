@@ -48,6 +48,9 @@ export const words = {
     'bring in': 'files brought in',
   } as Readonly<Record<string, string>>,
 
+  /** Why what is typed into a form cannot be put into the file's front matter. */
+  frontFault: (line: number, why: string): string =>
+    `What you type here cannot be written down, because the lines at the head of the file are not good YAML (line ${line}: ${why}). Put them right in the file itself; what you typed stays in its box until then.`,
   receipts: {
     title: 'Receipts',
     lead: 'Old or new, in any words. Each is read as you type; every figure says how sure it is and where it comes from.',
@@ -59,7 +62,9 @@ export const words = {
     folder: 'Bring in a folder',
     drop: 'Let go to put these on the pile',
     filesIn: (n: number): string => `${n} ${n === 1 ? 'file' : 'files'} brought in`,
-    filesOut: (names: string): string => `Not brought in, because they are no text files: ${names}`,
+    filesGuessed: (names: string): string =>
+      `Not in UTF-8, and read as Windows-1252: ${names}. Look whether its letters are right`,
+    filesOut: (names: string): string => `Not brought in, because they are no text files, or not in UTF-8: ${names}`,
     text: 'The receipt as it stands',
     textHint: 'Paste or type it here. A line that begins with # is its name.',
     big: 'This text is too long to be typed in here. It is kept whole, and this is its beginning:',
@@ -314,6 +319,16 @@ export const words = {
     isOut: 'It is out now',
     tooSoon: (dish: string, time: string, inTime: string): string => `${dish}: to be drawn at ${time}, ${inTime}.`,
     all: (n: number): string => (n === 2 ? 'both' : `all ${n}`),
+    doAll: (what: string, dishes: string): string => `${what} (${dishes})`,
+    theFire: 'The fire',
+    notLit: (time: string): string => `“Lit” is not ticked of this fire. It was to be lit at ${time}.`,
+    wasLit: (time: string): string => `It was lit at ${time} and is raked out now`,
+    wasLitAndRaked: (lit: string, raked: string): string => `It was lit at ${lit} and raked out at ${raked}`,
+    wasInAndOut: (set: string, drawn: string): string => `It went in at ${set} and was drawn at ${drawn}`,
+    longer: 'It had to bake longer',
+    longerHint:
+      'Only where it was not done in its time: the next plan allows more for it. Not where it merely waited to be drawn.',
+    neededMore: (dish: string, minutes: number): string => `Drawn now: ${dish} needed ${minutes} min more`,
     leaveIt: 'No, leave it as it is',
     byPlan: 'by the plan; not ticked',
     already: 'done',

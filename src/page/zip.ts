@@ -1,4 +1,5 @@
-import {strFromU8, strToU8, unzip, zip} from 'fflate'
+import {strToU8, unzip, zip} from 'fflate'
+import {decoded} from './decode.js'
 import {type Folder, isText} from './folder.js'
 import {homed} from './homed.js'
 
@@ -22,7 +23,7 @@ export function unzipFolder(bytes: Uint8Array): Promise<Map<string, string>> {
   return new Promise((resolve, reject) =>
     unzip(bytes, {filter: ({name, originalSize}) => isText(name) && originalSize <= LARGEST}, (error, data) => {
       if (error) return reject(error)
-      resolve(homed(new Map(Object.entries(data).map(([path, text]) => [path, strFromU8(text)]))))
+      resolve(homed(new Map(Object.entries(data).map(([path, text]) => [path, decoded(text).text]))))
     }),
   )
 }

@@ -95,7 +95,8 @@ export function planHead(
   return {title: tidy(day.title), alerts, lines}
 }
 
-function alertLine(message: Message, style: Style): string {
+/** A message in one line, with what to do about it. */
+export function alertLine(message: Message, style: Style): string {
   const {reason, suggest} = messageWords(message, style)
   return tidy(suggest === null ? `${reason}.` : `${reason} → ${suggest}.`)
 }
