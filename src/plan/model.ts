@@ -212,8 +212,14 @@ export function passes(grid: FloorGrid, dish: Dish): {rule: string; reason: stri
  * The jobs of a day: one a dish, or several where it fills more than the floor or more than one opening's hands.
  *
  * @param split How many parts each dish is set in in, at least (used when whole dishes do not fit together).
+ * @param together Dishes that go in at once where the hands can, however unevenly the floor bakes.
  */
-export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap<string, number> = new Map()): Job[] {
+export function jobsOf(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  split: ReadonlyMap<string, number> = new Map(),
+  together: ReadonlySet<string> = new Set(),
+): Job[] {
   const jobs: Job[] = []
   const fed = fedBy(problem)
   for (const dish of problem.dishes) {
@@ -256,7 +262,8 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
     const byHands = Math.max(1, Math.floor((rules.tick * problem.day.hands) / handlingOf(dish)))
     // Half a floor at most in one part: two parts can still go in and come out together. A floor that is filled is filled at once: its
     // vessels stand closer than parts that are set in one by one.
-    const filled = left > most && left <= Math.min(byHands, dish.atOnce ?? 0)
+    const atOnce = together.has(dish.id) && left <= Math.min(most, byHands)
+    const filled = atOnce || (left > most && left <= Math.min(byHands, dish.atOnce ?? 0))
     const inOne = Math.max(...grid.zones.map((zone) => Math.floor((zone * 1.001) / each)))
     const share = inOne > 0 && !problem.done && tooUneven(problem, dish) ? Math.min(inOne, most / 2) : most / 2
     const half = filled ? left : Math.max(1, Math.floor(share))
@@ -300,7 +307,7 @@ const madeOf = (made: Window | null): {readonly made?: Window} => (made ? {made}
  * Whether there is a fire after which the back and the mouth differ by more than a dish's range, so that it has no place across the floor:
  * it goes in then in parts that stand in one part of the floor each.
  */
-function tooUneven({firings, ambient}: PlanProblem, {need}: Dish): boolean {
+export function tooUneven({firings, ambient}: PlanProblem, {need}: Dish): boolean {
   const range = need.startHigh - need.startLow
   const kept = Math.min(rules.inHandCelsius, range / 4) + Math.min(rules.marginCelsius, range / 4)
   return firings.some(({forecast}) => {

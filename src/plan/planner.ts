@@ -5,7 +5,7 @@ import {easedDay} from './ease.js'
 import {type FloorGrid, floorGrid} from './floor-grid.js'
 import {inOrder} from './in-order.js'
 import {inTime, type Laid} from './in-time.js'
-import {type Job, jobsOf, modelOf, passes, programOf} from './model.js'
+import {type Job, jobsOf, modelOf, passes, programOf, tooUneven} from './model.js'
 import {type OnOneFire, PlanCancelled, type PlanOptions} from './options.js'
 import {putOff, putOffForNight} from './put-off.js'
 import {rules} from './rules.js'
@@ -159,7 +159,8 @@ function goneOnWith(
   const parts = new Map<string, number>()
   for (const {dish} of from.model.jobs) parts.set(dish.id, (parts.get(dish.id) ?? 0) + 1)
   const weighed = from.model.jobs.some((job) => job.weighed)
-  const jobs = jobsOf(problem, grid, parts).map((job): Job => (weighed ? {...job, weighed} : job))
+  const whole = new Set(Array.from(parts).flatMap(([id, count]) => (count === 1 ? [id] : [])))
+  const jobs = jobsOf(problem, grid, parts, whole).map((job): Job => (weighed ? {...job, weighed} : job))
   const settled = settleFrom(from, problem, grid, jobs, options, tick)
   return from.eased ? {...settled, eased: true} : settled
 }
@@ -196,8 +197,9 @@ function inParts(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
     const more = Array.from(out, (job) => ({job, why: 'floor' as const}))
     return {jobs, settled: {...settled, unplaced: [...settled.unplaced, ...more]}, crowded: true}
   }
-  if (settled.unplaced.length === 0 || options.effort === 'quick' || problem.done) return {jobs, settled}
-  let best: Laid = {jobs, settled}
+  if (options.effort === 'quick' || problem.done) return {jobs, settled}
+  let best: Laid = atOnce(problem, grid, {jobs, settled}, options, tick)
+  if (best.settled.unplaced.length === 0) return best
   for (const split of splits(settled)) {
     const parts = jobsOf(problem, grid, split)
     const again = settleBest(problem, grid, parts, {...options, effort: 'quick'}, tick)
@@ -206,6 +208,21 @@ function inParts(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
     if (goWithout(again) < goWithout(best.settled)) best = {jobs: parts, settled: again}
   }
   return best
+}
+
+/**
+ * A day with what goes in in parts, since the floor bakes less evenly than its heat is wide, set in at once as well: nobody bakes one loaf of six an
+ * hour before the others, for the sake of a few degrees. What is cheaper is taken.
+ */
+function atOnce(problem: PlanProblem, grid: FloorGrid, laid: Laid, options: PlanOptions, tick: (share: number) => void): Laid {
+  const parts = new Map<Job['dish'], number>()
+  for (const {dish} of laid.jobs) parts.set(dish, (parts.get(dish) ?? 0) + 1)
+  const apart = new Set(Array.from(parts).flatMap(([dish, count]) => (count > 1 && tooUneven(problem, dish) ? [dish.id] : [])))
+  if (apart.size === 0) return laid
+  const jobs = jobsOf(problem, grid, new Map(), apart)
+  if (jobs.length === laid.jobs.length) return laid
+  const settled = settleBest(problem, grid, jobs, options, tick)
+  return better(laid.settled, settled) === laid.settled ? laid : {jobs, settled}
 }
 
 /**
