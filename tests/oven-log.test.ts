@@ -671,6 +671,7 @@ describe('the dishes of the day', () => {
     ['1 pm custards and mutton pies not done yet', ['custards: not done yet', 'mutton-pies: not done yet']],
     ['1 pm household bread out, custards still in', ['household-bread: drawn', 'custards: still in']],
     ['1 pm 2 of 3 mutton pies not done', ['mutton-pies: 2 of 3 not drawn']],
+    ['1 pm custards not set yet', ['custards: not set yet']],
     ['1 pm custards noch nicht fertig', ['custards: noch nicht fertig']],
     ['1 pm custards noch im Ofen', ['custards: noch im Ofen']],
     ['1 pm custards bleiben drin', ['custards: bleiben drin']],
@@ -820,6 +821,10 @@ describe('the dishes of the day', () => {
     // Words are words.
     for (const text of ['1 pm a warm wind, 20 degrees', '1 pm far away 3 birds', '1 pm the flow is good'])
       expect(said(text)).not.toMatch(/is no reading/)
+  })
+  it('asks which loaves are not done, where no dish is named', () => {
+    const read = parsed('1 pm 2 of 8 loaves not done')
+    expect(read).toMatchObject({ok: true, entry: {doubt: {reason: expect.stringContaining('is no dish of this day')}}})
   })
   it('says what to write for a name that is none of them', () => {
     const doubt = (text: string) => {

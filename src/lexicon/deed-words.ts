@@ -93,7 +93,7 @@ export const deedWords: readonly DeedWord[] = [
     'not done',
     being(
       'is, are',
-      'not done, not done yet, not yet done, not quite done, not quite done yet, not nearly done, still not done, not baked, not baked yet, not yet baked, not baked through, not baked through yet, not cooked, not cooked yet, not yet cooked, not cooked through, not cooked through yet, not ready, not ready yet, not yet ready, not soft, not soft yet, not yet soft, not brown, not brown yet, not yet brown, not browned, not browned yet',
+      'not done, not done yet, not yet done, not quite done, not quite done yet, not nearly done, still not done, not baked, not baked yet, not yet baked, not baked through, not baked through yet, not cooked, not cooked yet, not yet cooked, not cooked through, not cooked through yet, not ready, not ready yet, not yet ready, not soft, not soft yet, not yet soft, not set, not set yet, not yet set, not brown, not brown yet, not yet brown, not browned, not browned yet',
     ),
   ),
   row(

@@ -214,7 +214,9 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   const known = names.dishes.length > 0 && dishMeant(stemOf(bare), names) !== null
   // "The rest later" is of nothing of the day's, nor is "supper not ready yet".
   const deedTold = deedOf(value)?.deed
-  const meansDish = resemblesDish(stemOf(bare), options.dishes ?? []) || isNearDish(stemOf(bare), options.dishes ?? [])
+  const stem = stemOf(bare)
+  const day = names.dishes
+  const meansDish = isThing(stem.split('-').at(-1)!) || resemblesDish(stem, day) || isNearDish(stem, day)
   const onlyWords = !known && (deedTold === 'not in' || (deedTold === 'not drawn' && !meansDish))
   if (dish && !isUndone(name) && !isNotYet(value) && !onlyWords) return row(known ? bare : name, value)
   const loss = dish ? null : lostIn(main)
