@@ -76,6 +76,18 @@ describe('reading a log', () => {
     ['set in', '2 of 3', {what: 'set in', count: 2}],
     ['set in 3 of 4, 1 dropped', '', {what: 'set in', count: 3, lost: 1}],
     ['set in 0 of 3', '', {what: 'set in', count: 0}],
+    ['not done yet', '', {what: 'not drawn'}],
+    ['2 of 8 not drawn', '', {what: 'not drawn', count: 2}],
+    ['2 of 8 not done', '', {what: 'not drawn', count: 2}],
+    ['still in', 'pale', {what: 'not drawn'}],
+    ['needs 15 min more', '', {what: 'not drawn'}],
+    ['needs about 10 more minutes in the oven', '', {what: 'not drawn'}],
+    ['braucht noch eine Viertelstunde', '', {what: 'not drawn'}],
+    ['noch nicht fertig', '', {what: 'not drawn'}],
+    ['bleibt drin', '', {what: 'not drawn'}],
+    ['not done', 'drawn all the same', {what: 'drawn'}],
+    ['not done but taken out', '', {what: 'drawn'}],
+    ['needs a scale', '', {what: 'note'}],
     ['drawn 4', '', {what: 'drawn', count: 4}],
     ['4 pies drawn', '', {what: 'drawn', count: 4}],
     ['drawn 2 of 6 10 min late', '', {what: 'drawn', count: 2, off: 10}],
@@ -646,6 +658,30 @@ describe('the dishes of the day', () => {
     ['1 pm household bread later', ['household-bread: later']],
     ['1 pm custards noch nicht drin', ['custards: noch nicht drin']],
     ['1 pm guests later', ['note: guests later']],
+    // Looked at, and not drawn.
+    ['11:55 am household bread not done yet', ['household-bread: not done yet']],
+    ['11:55 am household bread not drawn yet', ['household-bread: not drawn yet']],
+    ['11:55 am household bread still in the oven', ['household-bread: still in the oven']],
+    ['11:55 am the household bread is still baking', ['household-bread: is still baking']],
+    ['11:55 am household bread needs 15 min more', ['household-bread: needs 15 min more']],
+    ['11:55 am household bread needs another quarter of an hour', ['household-bread: needs another quarter of an hour']],
+    ['11:55 am household bread left in', ['household-bread: left in']],
+    ['1 pm custards not done, left in', ['custards: not done']],
+    ['1 pm custards still in', ['custards: still in']],
+    ['1 pm custards and mutton pies not done yet', ['custards: not done yet', 'mutton-pies: not done yet']],
+    ['1 pm household bread out, custards still in', ['household-bread: drawn', 'custards: still in']],
+    ['1 pm 2 of 3 mutton pies not done', ['mutton-pies: 2 of 3 not drawn']],
+    ['1 pm custards not set yet', ['custards: not set yet']],
+    ['1 pm custards noch nicht fertig', ['custards: noch nicht fertig']],
+    ['1 pm custards noch im Ofen', ['custards: noch im Ofen']],
+    ['1 pm custards bleiben drin', ['custards: bleiben drin']],
+    ['1 pm custards brauchen noch 15 min', ['custards: brauchen noch 15 min']],
+    ['1 pm custards brauchen noch eine Viertelstunde', ['custards: brauchen noch eine Viertelstunde']],
+    ['1 pm custards want half an hour longer', ['custards: want half an hour longer']],
+    ['1 pm custards need sugar', ['note: custards need sugar']],
+    ['1 pm household bread needs 20 min kneading', ['note: household bread needs 20 min kneading']],
+    ['1 pm supper not ready yet', ['note: supper not ready yet']],
+    ['1 pm coals still in', ['note: coals still in']],
     ['1 pm fire went out, lit again', ['note: lit again', 'note: fire went out']],
     ['1 pm Feuer ausgegangen, wieder angezündet', ['note: wieder angezündet', 'note: Feuer ausgegangen']],
     ['1 pm the boys went out, lit again', ['note: the boys went out, lit again']],
@@ -785,6 +821,10 @@ describe('the dishes of the day', () => {
     // Words are words.
     for (const text of ['1 pm a warm wind, 20 degrees', '1 pm far away 3 birds', '1 pm the flow is good'])
       expect(said(text)).not.toMatch(/is no reading/)
+  })
+  it('asks which loaves are not done, where no dish is named', () => {
+    const read = parsed('1 pm 2 of 8 loaves not done')
+    expect(read).toMatchObject({ok: true, entry: {doubt: {reason: expect.stringContaining('is no dish of this day')}}})
   })
   it('says what to write for a name that is none of them', () => {
     const doubt = (text: string) => {

@@ -90,6 +90,20 @@ describe('why a plan moved', {timeout: 60_000}, () => {
     expect(whys(30, 0).join()).not.toMatch(/went in/)
   })
 
+  it('is told by the lighting, and not by the clock, where the fire was lit late and the load went in later than planned all the same', () => {
+    const {plan, problem} = made
+    const [load] = plan.loads
+    const at = load!.at + 10
+    const rows = load!.dishes.map(({dish}) => `| ${clock(at)} | ${dish} | set in | |\n`).join('')
+    const text = `---\ndate: 2027-06-19\nlit: ${clock(plan.lit + 40)}\nraked: ${clock(plan.raked + 40)}\nwood: ${plan.firing.wood.toFixed(1)} kg\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${rows}`
+    const again = planAgain({...input, now: at + 5}, problem, plan, readLog(text, 'log.md').log!)
+    const told = (language: string): string =>
+      again.plan.changes!.map((one) => changeWords(one, again.problem, styleOf({language, clock: 24, degrees: 'C'})).why).join()
+    expect(told('en')).toContain(' went in 30 min sooner after the fire was lit than planned')
+    expect(told('en')).not.toContain('earlier than planned')
+    expect(told('de')).toContain('nach dem Anzünden 30 min früher eingeschossen als geplant: ')
+  })
+
   it('names the plan that had the load at another hour than the morning’s, where it was late by that', () => {
     const {plan, problem} = made
     const quick = {...input, options: {effort: 'quick' as const}}

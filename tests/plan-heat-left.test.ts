@@ -1,10 +1,38 @@
 import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {forecast} from '../src/oven/forecast.js'
+import {balanceOf} from '../src/plan/balance.js'
+import {floorGrid} from '../src/plan/floor-grid.js'
+import {settleLoaded} from '../src/plan/loaded.js'
 import {makePlan} from '../src/plan/make.js'
+import {jobsOf} from '../src/plan/model.js'
+import type {Simulate} from '../src/plan/options.js'
+import {planDay} from '../src/plan/planner.js'
 import {balanceLines} from '../src/sheets/plan-text.js'
 import {plainStyle} from '../src/sheets/style.js'
 import {inFolder, smallDay} from './page-day.js'
+import {dish, fallingOven, problem} from './plan-fixtures.js'
+
+const flat: Simulate = ({forecast: curve}) => curve
+
+describe('the floor used', () => {
+  it('is no more than there is, however close together the log has what stands on it', () => {
+    const p = problem([dish('pie', 2)], {firings: [fallingOven(120, 300)]})
+    const grid = floorGrid(p)
+    const settled = settleLoaded(p, grid, jobsOf(p, grid), {simulate: flat, effort: 'quick'}, flat, () => {})
+    const plan = planDay(p, {bare: true, effort: 'quick'})
+    const {model} = settled
+    const usedWith = (area: number): number => {
+      const jobs = model.jobs.map((job) => ({...job, area}))
+      const {balance} = balanceOf(p, grid, {...settled, model: {...model, jobs}}, plan)
+      for (const {used, floor} of balance!) expect(used).toBeLessThanOrEqual(floor + 1e-9)
+      return balance!.reduce((sum, {used}) => sum + used, 0)
+    }
+    expect(usedWith(grid.area)).toBeGreaterThan(0)
+    expect(usedWith(1.25 * grid.area)).toBeCloseTo(usedWith(grid.area), 9)
+    expect(usedWith(grid.area / (2 * model.jobs.length))).toBeLessThan(usedWith(grid.area))
+  })
+})
 
 /** The heat that the oven holds, against the first law of thermodynamics: what the fire gave is in the flue, in the loads, lost or held. */
 describe('the heat left in the oven', () => {

@@ -1,11 +1,14 @@
 import {describe, expect, it} from 'vitest'
-import {barred} from '../src/plan/alone.js'
+import {barred, barredByItself} from '../src/plan/alone.js'
 import {floorGrid} from '../src/plan/floor-grid.js'
+import type {Simulate} from '../src/plan/options.js'
 import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
 import {generator} from '../src/plan/search.js'
 import type {Plan, PlanProblem} from '../src/plan/types.js'
 import type {Dish, HeatNeed} from '../src/scale/types.js'
+import {planText, scoreLines} from '../src/sheets/plan-text.js'
+import {plainStyle} from '../src/sheets/style.js'
 import {day, dish, fallingOven, fires, problem, randomDay} from './plan-fixtures.js'
 
 /** Invented days that cannot be done. What is asked is that what a plan says of them is so when it is tried: no outside fact. */
@@ -80,6 +83,31 @@ describe('a dish that no fire can bake', () => {
     expect(told(needing('f', 'pie', {startLow: 10, startBest: 12, startHigh: 14, endLow: 5, done: 5, reference: 12}))).toBe(
       'not in range',
     )
+  })
+
+  it('is told that its own load leaves it too little heat, and not that there is too much of it', () => {
+    // The empty oven would do; with a load in it this one is as cold as if it had been fired for an hour less.
+    const option = fallingOven(180, 300)
+    const simulate: Simulate = ({forecast}, events) =>
+      events.some(({kind}) => kind === 'load') ? fallingOven(180, 240).forecast : forecast
+    const joint = needing('joint', 'pie', {
+      startLow: 200,
+      startBest: 210,
+      startHigh: 300,
+      endLow: 170,
+      minutes: {low: 150, likely: 150, high: 160},
+    })
+    const p = problem([joint], {firings: [option]})
+    expect(barred(p, floorGrid(p), joint)).toBe(null)
+    const plan = planDay(p, {simulate})
+    expect(plan.loads).toEqual([])
+    expect(why(plan, 'joint')).toMatchObject({rule: 'dose', said: 'not done', conflict: ['joint']})
+    expect(barredByItself(p, floorGrid(p), joint, ({forecast}) => forecast)).toBe(null)
+    // Nothing is in that plan, so that no fire is lit for it, and less of one joint is no way out.
+    const text = planText({plan, problem: p, oven: {name: 'Oven'} as never}).replace(/\s+/g, ' ')
+    expect(text).toContain('Nothing that is asked for has a place: do not light a fire for this plan.')
+    for (const untrue of ['Fire lit', 'Wood:', 'can be followed', 'ask for less', 'Score:']) expect(text).not.toContain(untrue)
+    expect(scoreLines(plan, p, plainStyle)).toEqual([])
   })
 
   it('bars nothing that can be baked', () => {

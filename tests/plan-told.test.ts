@@ -251,6 +251,34 @@ describe('what a log with numbers tells of the parts of a plan', () => {
       [4, 720, 770],
     ])
   })
+  it('leaves in the oven what was looked at and not drawn, as “0 of 2 drawn” does', () => {
+    const rest = [
+      [2, 600, 650, 'in 605'],
+      [4, 720, 770],
+    ]
+    for (const said of ['drawn 0 of 2', 'not done yet', 'still in', 'needs 15 min more', 'noch nicht fertig'])
+      expect(told([605, 'set in 4'], [645, said]), said).toEqual([[2, 600, 640, 'in 605', 'stays'], ...rest])
+    // The plan has it in by then, whatever the log tells of; it has no longer once it is drawn.
+    expect(told([645, 'not done yet'])[0]).toEqual([2, 600, 640, 'stays'])
+    expect(told([605, 'set in 4'], [645, 'not done'], [655, 'drawn 2'])).toEqual([[2, 600, 640, 'in 605', 'out 655'], ...rest])
+    // One of them is not, and so the other is.
+    expect(told([605, 'set in 4'], [645, '1 not done'])).toEqual([
+      [1, 600, 640, 'in 605'],
+      [1, 600, 640, 'in 605', 'stays'],
+      ...rest,
+    ])
+    expect(told([655, 'still in'])).toEqual([
+      [2, 600, 640, 'stays'],
+      [2, 600, 650, 'stays'],
+      [4, 720, 770],
+    ])
+    // Nothing is in yet: it is the dough that wants longer.
+    expect(told([590, 'needs 15 min more'])).toEqual([
+      [2, 600, 640],
+      [2, 600, 650],
+      [4, 720, 770],
+    ])
+  })
   it('takes a lost one out of those not yet set in, or out of the oven', () => {
     expect(told([605, 'set in', '1 dropped'])).toEqual([
       [1, 600, 640, 'in 605'],

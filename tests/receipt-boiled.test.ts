@@ -33,6 +33,50 @@ describe('a receipt that is boiled and not baked', () => {
     expect(told(text)[0]!.reason).toContain('a moderate oven')
   })
 
+  /** A pot on the stove is given no degrees; sugar, jam and deep fat are (common practice, no source). */
+  it.each([
+    ['Bring to the boil, cover and cook at 140 °C for 4 hours.', '4 hours'],
+    ['Cook at 140 °C / gas 2 for 4 hours.', '4 hours'],
+    ['Cover and cook for 4 hours at gas mark 2.', '4 hours'],
+    ['Fry the onions in a pan for 10 minutes, add the beef, cover and cook at 275°F for 4 hours.', '4 hours'],
+    ['Alles anbraten, zudecken und bei 140 °C 4 Stunden garen.', '4 Stunden'],
+    ['Zudecken und 4 Stunden bei 140 °C schmoren.', '4 Stunden'],
+  ])('is baked where it is cooked at an oven’s degrees: %s', (method, time) => {
+    const {kind, oven, times} = read(`# Beef stew\n\n- 2 kg beef shin, diced\n- 500 ml stock\n\n${method}`).receipts[0]!
+    expect(kind).toBe('stew')
+    expect(oven).toHaveLength(1)
+    expect(Math.abs(oven[0]!.celsius.low - 140)).toBeLessThan(15)
+    expect(times.filter(({of}) => of === 'bake').map(({text}) => text)).toEqual([time])
+  })
+  it.each([
+    ['Beef stew', 'Cover and cook for 4 hours.'],
+    ['Beef stew', 'Cook until 95 °C inside, 3 hours.'],
+    ['Boiled sugar', 'Cook the syrup at 118 °C for 10 minutes.'],
+    ['Fried chicken', 'Heat the oil and cook at 180 °C for 15 minutes.'],
+    ['Fritters', 'Fry at 180 °C for 3 minutes.'],
+  ])('is not where the heat is the pot’s: %s: %s', (title, method) => {
+    const {kind, times} = read(`# ${title}\n\n- 1 kg beef\n- 500 g sugar\n\n${method}`).receipts[0]!
+    expect(kind).toBe('not baked')
+    expect(times.filter(({of}) => of === 'bake')).toEqual([])
+  })
+  it('is no dish of a day whatever vessel it states, unless it states its heat and its time as well', () => {
+    const made = (front: string) =>
+      makeDishes({
+        day: {
+          people: 8,
+          items: [{file: 'receipts/a.md', title: 'a', amount: '2 times', wantedBy: 720, line: 9, column: 3}],
+          spare: [],
+        },
+        receipts: read(`---\n${front}\n---\n# Beef stew\n\n- 2 kg beef shin, diced\n- 500 ml stock\n\nSimmer for 3 hours.`)
+          .receipts,
+        oven: {floor: {shape: 'round', diameter: 1.07}, mouth: {width: 0.46, height: 0.28}, vaultHeight: 0.41},
+      })
+    const {dishes, messages} = made('vessel: crock 25 cm x 14 cm')
+    expect(dishes).toEqual([])
+    expect(messages.map(({rule}) => rule)).toContain('scale-not-baked')
+    expect(made('vessel: crock 25 cm x 14 cm\noven: 140 °C\nbake: 4 h').dishes).toHaveLength(1)
+  })
+
   it('is left out of a day, with a message', () => {
     const receipts = read(`${PUDDING}Tie it in a cloth and boil it five hours.`).receipts
     const {dishes, messages} = makeDishes({

@@ -9,6 +9,12 @@ const row = (deed: DeedWord['deed'], where: DeedWord['where'], id: string, list:
   source: 'common-practice',
 })
 
+/** Words with what may stand before them where they are said of a dish: "is not done", "are not done". */
+const being = (verbs: string, list: string): string =>
+  words(list)
+    .flatMap((phrase) => [phrase, ...words(verbs).map((verb) => `${verb} ${phrase}`)])
+    .join(', ')
+
 /** What a log says was done to a dish, or became of it, in small letters, English and German. `src/oven/log-deeds.ts` reads them. */
 export const deedWords: readonly DeedWord[] = [
   row('set in', 'anywhere', 'set in', 'set in, put in, went in, gone in'),
@@ -80,6 +86,89 @@ export const deedWords: readonly DeedWord[] = [
     'wartet',
     'wartet, warten, wartet noch, warten noch, muss warten, später, kommt später, kommen später',
   ),
+  // It was looked at and stays in the oven.
+  row(
+    'not drawn',
+    'at the end',
+    'not done',
+    being(
+      'is, are',
+      'not done, not done yet, not yet done, not quite done, not quite done yet, not nearly done, still not done, not baked, not baked yet, not yet baked, not baked through, not baked through yet, not cooked, not cooked yet, not yet cooked, not cooked through, not cooked through yet, not ready, not ready yet, not yet ready, not soft, not soft yet, not yet soft, not set, not set yet, not yet set, not brown, not brown yet, not yet brown, not browned, not browned yet',
+    ),
+  ),
+  row(
+    'not drawn',
+    'at the end',
+    'not drawn',
+    being(
+      'is, are, has, have',
+      'not drawn, not drawn yet, not yet drawn, not out, not out yet, not yet out, not taken out, not taken out yet, not yet taken out, not come out yet',
+    ),
+  ),
+  row(
+    'not drawn',
+    'at the end',
+    'still in',
+    being('is, are', 'still in, still in the oven, still inside, still in there, still baking, still cooking, still roasting'),
+  ),
+  row(
+    'not drawn',
+    'at the end',
+    'left in',
+    being(
+      'is, are, was, were',
+      'left in, left in the oven, left in longer, left in a little longer, left in a bit longer, left in overnight, left in for the night, kept in, kept in the oven',
+    ),
+  ),
+  row(
+    'not drawn',
+    'at the end',
+    'stays in',
+    'stays in, stay in, stays in the oven, stay in the oven, stays in longer, stay in longer, remains in, remain in, remains in the oven, remain in the oven',
+  ),
+  row(
+    'not drawn',
+    'at the end',
+    'needs longer',
+    'needs longer, need longer, needs a little longer, need a little longer, needs a bit longer, need a bit longer, needs more time, need more time, needs more, need more, wants longer, want longer, wants more time, want more time',
+  ),
+  row(
+    'not drawn',
+    'with a time',
+    'needs',
+    'needs, need, wants, want, gets, get, given, left in, left in for, stays in, stay in, stays in for, stay in for',
+  ),
+  row(
+    'not drawn',
+    'at the end',
+    'nicht fertig',
+    being(
+      'ist, sind',
+      'nicht fertig, noch nicht fertig, noch nicht ganz fertig, nicht gar, noch nicht gar, noch nicht ganz gar, nicht durch, noch nicht durch, noch nicht durchgebacken, noch nicht ausgebacken, noch nicht weich, noch nicht braun',
+    ),
+  ),
+  row(
+    'not drawn',
+    'at the end',
+    'noch im Ofen',
+    being(
+      'ist, sind',
+      'noch im ofen, noch drin, noch drinnen, noch nicht heraus, noch nicht raus, noch nicht draußen, noch nicht herausgenommen, noch nicht rausgenommen, noch nicht herausgeholt, noch nicht rausgeholt, noch nicht aus dem ofen',
+    ),
+  ),
+  row(
+    'not drawn',
+    'at the end',
+    'bleibt drin',
+    'bleibt drin, bleiben drin, bleibt noch drin, bleiben noch drin, bleibt im ofen, bleiben im ofen, bleibt noch im ofen, bleiben noch im ofen, bleibt länger drin, bleiben länger drin, drin gelassen, dringelassen, im ofen gelassen, bäckt noch, backt noch, backen noch',
+  ),
+  row(
+    'not drawn',
+    'at the end',
+    'braucht länger',
+    'braucht noch, brauchen noch, braucht noch zeit, brauchen noch zeit, braucht länger, brauchen länger, braucht noch länger, brauchen noch länger, braucht noch etwas, brauchen noch etwas',
+  ),
+  row('not drawn', 'with a time', 'braucht noch', 'braucht noch, brauchen noch, braucht, brauchen, bleibt noch, bleiben noch'),
   // Nobody eats it: "burnt at the edge" is not lost.
   row(
     'lost',

@@ -638,12 +638,13 @@ export type NutritionWord = z.infer<typeof nutritionWordSchema>
 /**
  * What a log says was done to a dish, or became of it, and where it is read: wherever it stands behind a dish's name, at the end of a note
  * only, since more words behind it tell of something else, or only where the row is a dish's. A `short` word is read there and in a note
- * behind a dish's name ("pies out, brown"): it says too many other things.
+ * behind a dish's name ("pies out, brown"): it says too many other things. One `with a time` needs a length of time behind it ("needs 15 min
+ * more"): without one it is of something else.
  */
 export const deedWordSchema = z.object({
   id: z.string(),
-  deed: z.enum(['mixed', 'shaped', 'not risen', 'not in', 'set in', 'drawn', 'lost']),
-  where: z.enum(['anywhere', 'at the end', 'of a dish', 'short']),
+  deed: z.enum(['mixed', 'shaped', 'not risen', 'not in', 'set in', 'drawn', 'not drawn', 'lost']),
+  where: z.enum(['anywhere', 'at the end', 'of a dish', 'short', 'with a time']),
   words: z.array(z.string()).min(1),
   source: z.string(),
 })

@@ -298,6 +298,7 @@ export const statedWords = {
   labelTails: only('opened', 'label tails'),
   receipts: only('opened', 'receipts'),
   subjects: only('opened', 'receipts', 'mixtures'),
+  mixtures: only('opened', 'mixtures'),
   pointing: only('opened', 'pointing'),
   articles: only('opened', 'articles'),
   are: only('opened', 'are'),

@@ -1,6 +1,8 @@
 import {distance} from 'fastest-levenshtein'
 import {deedWords} from '../lexicon/deed-words.js'
 import type {DeedWord} from '../lexicon/schema.js'
+import {timeUnits} from '../lexicon/time-words.js'
+import {parseDuration} from '../measure/quantity.js'
 
 /**
  * What a log says was done to a dish: "set in", "drawn 10 min late", "not risen"; what became of it, "burnt"; and what was meant by a slip of
@@ -34,12 +36,48 @@ const isWordEnd = (text: string, at: number): boolean => !/[\p{L}\p{N}]/u.test(t
 /** What some words begin with, of certain deeds. */
 function beginning(words: string, of: (phrase: Phrase) => boolean): {readonly deed: Deed; readonly length: number} | null {
   const small = words.toLowerCase()
-  const found = phrases.find((phrase) => of(phrase) && small.startsWith(phrase.words) && isWordEnd(small, phrase.words.length))
-  return found ? {deed: found.deed, length: found.words.length} : null
+  for (const phrase of phrases) {
+    const {deed, where, words: said} = phrase
+    if (!of(phrase) || !small.startsWith(said) || !isWordEnd(small, said.length)) continue
+    const more = where === 'with a time' ? timeEnd(small.slice(said.length)) : 0
+    if (more !== null) return {deed, length: said.length + more}
+  }
+  return null
+}
+
+/** Words beside a length of time that say it is to come on top. */
+const ON_TOP = /^(?:more|longer|yet|another|about|some|noch|mehr|länger|etwa|ca\.|weitere)$/
+/** What may stand behind it: where that is spent. */
+const WHERE_SPENT = /^(?:in the oven|in there|im ofen|drin)?(?:$|[,;.(])/
+/** Units of time, "quarter of an hour" among them, and what may stand before one. */
+const units: ReadonlySet<string> = new Set(timeUnits.flatMap(({id, words}) => [id, ...words]))
+const PART = /^(?:half an? |an? |half |eine halbe |eine |halbe )/
+/** Words that a length of time has at most, with those. */
+const LENGTH_WORDS = 7
+
+/**
+ * Where a length of time ends that some words begin with, "15 min more", "another 10 minutes in the oven", "noch eine Viertelstunde".
+ *
+ * @returns characters to its end; null where they begin with none, or where more is said of it ("20 minutes kneading")
+ */
+function timeEnd(words: string): number | null {
+  const all = Array.from(words.matchAll(/[^\s,;()]+/g), (m) => ({text: m[0], to: m.index + m[0].length}))
+  for (let n = Math.min(LENGTH_WORDS, all.length); n > 0; n--) {
+    const {to} = all[n - 1]!
+    if (!WHERE_SPENT.test(words.slice(to).trimStart())) continue
+    const said = all.slice(0, n).flatMap(({text}) => (ON_TOP.test(text) ? [] : [text.replace(/\.$/, '')]))
+    const length = said.join(' ')
+    if (parseDuration(length).ok || units.has(length.replace(PART, ''))) return to
+  }
+  return null
 }
 
 /** What the words of a dish's row begin with, and how many characters of them say it; null where nothing was done. */
 export const deedOf = (words: string): {readonly deed: Deed; readonly length: number} | null => beginning(words, () => true)
+
+/** Whether words behind what is said of a dish tell that it was drawn all the same: ", drawn for want of time", " but taken out". */
+export const isDrawnBehind = (words: string): boolean =>
+  words.split(/[,;(]| (?:but|and|aber|und) /).some((clause) => deedOf(clause.trim())?.deed === 'drawn')
 
 const moveOf = (deed: Deed): Move | null => (deed === 'set in' || deed === 'drawn' ? deed : null)
 
@@ -87,7 +125,8 @@ export function deedBehind(note: string): {readonly end: number; readonly from: 
     const said = note.slice(end + gap)
     const found = beginning(
       said,
-      ({where, words}) => where === 'anywhere' || (where === 'at the end' && said.toLowerCase() === words),
+      ({where, words}) =>
+        where === 'anywhere' || where === 'with a time' || (where === 'at the end' && said.toLowerCase() === words),
     )
     if (found) return {end, from: end + gap}
   }
@@ -110,7 +149,7 @@ export function deedMeant(words: string): string | null {
   const [head] = /^\d{1,3}$/.test(all[0] ?? '') ? all.splice(0, 1) : []
   const tried = phrases.flatMap((phrase) => {
     const letters = phrase.words.replaceAll(' ', '')
-    if (letters.length < SHORT) return []
+    if (letters.length < SHORT || phrase.where === 'with a time') return []
     const count = phrase.words.split(' ').length
     return [count - 1, count, count + 1].flatMap((n) => {
       const said = all.slice(0, n)

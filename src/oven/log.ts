@@ -16,7 +16,7 @@ import type {Message} from '../receipt/types.js'
 import {mostWood} from './fire.js'
 import {BURNS, type FireToCome, fireToCome, isDated} from './fire-again.js'
 import {countAt, countOnly, isAllLost, isDrawnLost, isWholeLoss, lostIn, WHOLE_LOSS} from './log-counts.js'
-import {type Deed, deedMeant, deedOf} from './log-deeds.js'
+import {type Deed, deedMeant, deedOf, isDrawnBehind} from './log-deeds.js'
 import {dishesLike, isDish, isThing, resemblesDish} from './log-dishes.js'
 import {doorTold, isDoor, LOOKED_IN, unclearDoor} from './log-door.js'
 import {clockText} from './note-clock.js'
@@ -32,12 +32,23 @@ export interface LogRow {
   readonly at: number
   /** True minutes since the fire was lit, with the clocks' change where a zone is known; null where `lit` is not. */
   readonly elapsed: number | null
-  readonly what: 'reading' | 'mixed' | 'shaped' | 'not risen' | 'not in' | 'set in' | 'drawn' | 'lost' | 'door' | 'note'
+  readonly what:
+    | 'reading'
+    | 'mixed'
+    | 'shaped'
+    | 'not risen'
+    | 'not in'
+    | 'set in'
+    | 'drawn'
+    | 'not drawn'
+    | 'lost'
+    | 'door'
+    | 'note'
   readonly kind?: ReadingKind
   readonly value?: number | string
   /** File name of the receipt without `.md`, for what was mixed, shaped, set in or drawn, or has not risen or is not in the oven yet. */
   readonly dish?: string
-  /** How many vessels were set in or drawn; absent where the row does not say, and means all that were to be. */
+  /** How many vessels were set in, drawn or not drawn; absent where the row does not say, and means all that were to be. */
   readonly count?: number
   /** The number is of something else than the dish or its vessels by its words: "24 biscuits". */
   readonly pieces?: true
@@ -609,6 +620,7 @@ function dishEvent(
   const dish = stemOf(reading).replace(/\.md$/, '')
   if (!dish) return null
   const work = deedOf(value)
+  if (work?.deed === 'not drawn' && isDrawnBehind(`${value.slice(work.length)}, ${note}`)) return {what: 'drawn', dish}
   if (work && !isMoved(work)) return {what: work.deed, dish}
   const loss = lostIn(value)
   if (loss === null && isWholeLoss(value)) return {what: 'lost', dish, lost: WHOLE_LOSS, whole: true}
@@ -618,6 +630,8 @@ function dishEvent(
   const counted = before && /^ (?:[a-z]+ )?/i.exec(before.rest)
   const named = before && counted ? [before.rest.slice(1), before.rest.slice(counted[0].length)] : []
   const after = named.find((rest) => isMoved(deedOf(rest)))
+  const waits = named.find((rest) => deedOf(rest)?.deed === 'not drawn')
+  if (before && waits !== undefined && !isDrawnBehind(`${waits}, ${note}`)) return {what: 'not drawn', dish, count: before.count}
   const deed = after ?? words
   const done = deedOf(deed)
   if (!done || !isMoved(done)) return loss && loss.at === 0 && loss.rest === '' ? {what: 'lost', dish, lost: loss.lost} : null

@@ -57,7 +57,8 @@ export function countBehind(note: string, names: DayNames): string {
   if (behind) {
     const done = note.slice(behind.from)
     const deed = deedOf(done)
-    const counted = deed !== null && isMoved(deed) ? countedName(note.slice(0, behind.end), names) : null
+    const counted =
+      deed !== null && (isMoved(deed) || deed.deed === 'not drawn') ? countedName(note.slice(0, behind.end), names) : null
     if (deed === null || counted === null) return note
     return `${counted.name} ${counted.count} ${deed.length === done.length ? deed.deed : done}`
   }

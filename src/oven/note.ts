@@ -212,8 +212,12 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   }
   const bare = name.replace(/^the /i, '')
   const known = names.dishes.length > 0 && dishMeant(stemOf(bare), names) !== null
-  // "The rest later" is of nothing of the day's.
-  const onlyWords = deedOf(value)?.deed === 'not in' && !known
+  // "The rest later" is of nothing of the day's, nor is "supper not ready yet".
+  const deedTold = deedOf(value)?.deed
+  const stem = stemOf(bare)
+  const day = names.dishes
+  const meansDish = isThing(stem.split('-').at(-1)!) || resemblesDish(stem, day) || isNearDish(stem, day)
+  const onlyWords = !known && (deedTold === 'not in' || (deedTold === 'not drawn' && !meansDish))
   if (dish && !isUndone(name) && !isNotYet(value) && !onlyWords) return row(known ? bare : name, value)
   const loss = dish ? null : lostIn(main)
   const whose = loss?.rest.replace(/:$/, '') ?? ''

@@ -1,10 +1,13 @@
 import type {Dish} from '../scale/types.js'
 import {wheresOf} from './choices.js'
 import {celsiusAt, curveOf, doseNeeded, doseTable, mostDose} from './curve.js'
+import {firesOf, inOrder} from './events.js'
 import type {FloorGrid} from './floor-grid.js'
 import {keptWarm, staysIn} from './keeps.js'
 import {blockedBy, byDay, isNight, type Job, jobsOf, lighting, phaseOf, ticksOf} from './model.js'
+import type {PlanOptions} from './options.js'
 import {type PhraseId, phrase} from './phrases.js'
+import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import type {FiringOption, Phrase, PhraseValue, PlanProblem} from './types.js'
 
@@ -53,6 +56,7 @@ function staysOf(
   where: number,
   phase: number,
   earliest: number,
+  latest = Number.POSITIVE_INFINITY,
 ): {readonly stays: readonly Stay[]; readonly reach: Reach} {
   const {need} = dish
   const curve = curveOf(option.forecast, ambient)
@@ -76,6 +80,7 @@ function staysOf(
   let cut: Cut = 'end'
   for (let k = Math.max(0, Math.ceil((Math.max(earliest, curve.ready) - phase) / rules.tick)); k < ticks; k++) {
     const from = minute(k)
+    if (from > latest) break
     if (blocked.some((b) => from >= b.from && from < b.to)) continue
     const t = celsius[k]!
     hottest = Math.max(hottest, t)
@@ -212,6 +217,49 @@ export function barred(
     const mine = servedBy(problem, grid, dish, option).reach
     if (mine.stage === stageOf('served')) return null
     reach = reach ? nearer(reach, mine) : mine
+  }
+  return reach && reachWords(dish, reach)
+}
+
+/** Fires that are tried with one vessel's own load, and times on each at which it is set in: the oven is simulated for each. */
+const LOADED = {fires: 12, times: 3} as const
+
+/** So many of a list, evenly spread, its first and its last among them. */
+function spread<T>(all: readonly T[], most: number): readonly T[] {
+  if (all.length <= most) return all
+  return Array.from({length: most}, (_, i) => all[Math.round((i * (all.length - 1)) / (most - 1))]!)
+}
+
+/**
+ * Why one vessel of a dish cannot be baked with nothing else in the oven, though the empty oven's curve would do: what it takes itself is
+ * wanting at its end, as with a joint in a thin oven.
+ *
+ * @returns The limit that fails it where it comes nearest, with the figures; null where one fire can bake it, or no empty oven could.
+ */
+export function barredByItself(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  dish: Dish,
+  simulate: NonNullable<PlanOptions['simulate']>,
+): {readonly rule: string; readonly words: Phrase} | null {
+  const one = {...dish, count: 1}
+  const job = jobsOf({...problem, dishes: [one]}, grid)[0]
+  if (!job) return null
+  const ambient = problem.ambient ?? 20
+  const right = problem.firings.filter((option) => servedBy(problem, grid, dish, option).lit.size > 0)
+  let reach: Reach | null = null
+  for (const option of spread(right, LOADED.fires)) {
+    for (const where of wheresOf(job, grid)) {
+      const {stays} = staysOf(one, option, ambient, where, phaseOf(null), 0)
+      for (const {from, first} of spread(stays, LOADED.times)) {
+        const hands = new Map([from, first].map((minutes): [number, number] => [minutes, job.handling]))
+        const events = inOrder([...firesOf(option), loadEvent(one, 1, from), ...doorEvents(hands)])
+        const loaded = {...option, forecast: simulate(option, events, false)}
+        const {reach: mine} = staysOf(one, loaded, ambient, where, phaseOf(null), from, from)
+        if (mine.stage === stageOf('served')) return null
+        reach = reach ? nearer(reach, mine) : mine
+      }
+    }
   }
   return reach && reachWords(dish, reach)
 }

@@ -42,6 +42,7 @@ export function balanceOf(problem: PlanProblem, grid: FloorGrid, settled: Settle
     row.floor += grid.area / 60
   }
   let last = plan.ready
+  const stands = new Float64Array(end + 1)
   for (const job of model.jobs) {
     const u = model.jobs.indexOf(job)
     const o = settled.found.chosen[u]!
@@ -57,8 +58,14 @@ export function balanceOf(problem: PlanProblem, grid: FloorGrid, settled: Settle
       const row = rows[which[m]!]
       if (!row) continue
       row.used += job.area / 60
+      stands[m]! += job.area
       if (whole > 0) row.heat += (heat * (table[m + 1]! - table[m]!)) / whole
     }
+  }
+  // A floor holds no more than it is: of what the log has closer together than it was reckoned with, each takes less.
+  for (const [m, area] of stands.entries()) {
+    const row = rows[which[m]!]
+    if (row && area > grid.area) row.used -= (area - grid.area) / 60
   }
   const balance: BandBalance[] = rows
     .filter((r) => r.floor > 0)

@@ -36,13 +36,12 @@ interface Cause {
 }
 
 /** That something went in off its time, by which plan where that is not the morning's. */
-function untimelyReason({dishes, minutes, made}: Untimely): Phrase {
+function untimelyReason({dishes, minutes, made, fromLighting}: Untimely): Phrase {
   const values = {dishes: {unit: 'dishes', dishes, whole: true}, minutes: minutesOf(minutes)} as const
-  if (made === undefined) return phrase(minutes > 0 ? 'why set in later' : 'why set in earlier', values)
-  return phrase(minutes > 0 ? 'why set in later than replanned' : 'why set in earlier than replanned', {
-    ...values,
-    at: {unit: 'clock', value: made},
-  })
+  const side = minutes > 0 ? 'later' : 'earlier'
+  const since = fromLighting ? ' after lighting' : ''
+  if (made === undefined) return phrase(`why set in ${side}${since}`, values)
+  return phrase(`why set in ${side}${since} than replanned`, {...values, at: {unit: 'clock', value: made}})
 }
 
 /** Why a plan is otherwise than the one before, in one phrase. */

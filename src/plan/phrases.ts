@@ -185,6 +185,12 @@ export const phrases = {
   'why set in earlier': '{dishes} went in {minutes} earlier than planned',
   'why set in later than replanned': '{dishes} went in {minutes} later than the plan made at {at} had it',
   'why set in earlier than replanned': '{dishes} went in {minutes} earlier than the plan made at {at} had it',
+  'why set in later after lighting': '{dishes} went in {minutes} later after the fire was lit than planned',
+  'why set in earlier after lighting': '{dishes} went in {minutes} sooner after the fire was lit than planned',
+  'why set in later after lighting than replanned':
+    '{dishes} went in {minutes} later after the fire was lit than the plan made at {at} had it',
+  'why set in earlier after lighting than replanned':
+    '{dishes} went in {minutes} sooner after the fire was lit than the plan made at {at} had it',
   'why log': 'to agree with the log',
   'why readings': 'to agree with the readings',
   'why hotter': 'the oven is {difference} hotter than planned at {at}',

@@ -150,7 +150,9 @@ function drawsOf({now, log, morning, dishes, parts, told, second}: Begun, presum
     const unsaidOut =
       thought <= left || (part.again && part.stays !== undefined)
         ? Number.POSITIVE_INFINITY
-        : Math.max(left, Math.min(thought, byThen))
+        : byThen <= left
+          ? thought
+          : Math.min(thought, byThen)
     // Nothing bakes on while a later fire burns.
     const emptied =
       litFires.find((at) => (saidIn === undefined ? plannedIn < second.planned : at > saidIn)) ?? Number.POSITIVE_INFINITY

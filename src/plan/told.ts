@@ -120,7 +120,7 @@ export function toldOf(
   const counted = new Set<Alike>()
   for (const alike of alikes.values()) {
     const {rows, baked} = alike
-    const numbered = rows.some((row) => row.lost !== undefined || countOf(row, baked) !== null)
+    const numbered = rows.some((row) => row.what === 'not drawn' || row.lost !== undefined || countOf(row, baked) !== null)
     if (counted.has(alike) || !(numbered || (alike.leftOut.length > 0 && rows.length > 0))) continue
     out.push(...byCount(alike).told)
     counted.add(alike)
@@ -311,6 +311,7 @@ function countedBy(alike: Alike, again: ReadonlyMap<LogRow, readonly Told[]>): {
       const left = (p: Told): boolean => !p.waits && p.draw === due?.draw
       if (said !== null) inside.splice(0, inside.length, ...inside.map((p): Told => (left(p) ? {...p, stays: row.at} : p)))
     }
+    if (row.what === 'not drawn') inside.splice(0, inside.length, ...inside.flatMap(leftBy(row, inside, countOf(row, baked))))
     if (row.what === 'lost') {
       const stood = inside.filter((p) => !p.waits && (p.saidIn ?? p.at) <= row.at)
       // Not set in by then: first what other rows leave over.
@@ -328,6 +329,22 @@ function countedBy(alike: Alike, again: ReadonlyMap<LogRow, readonly Told[]>): {
     }
   }
   return {told: [...done, ...inside], lost: gone}
+}
+
+/**
+ * What a row tells was looked at and not drawn, of the parts that were in the oven by then: those to be drawn next or before, or as many of
+ * them as it says.
+ */
+function leftBy(row: LogRow, inside: readonly Told[], said: number | null): (part: Told) => Told[] {
+  const isIn = (p: Told): boolean => !p.waits && (p.saidIn ?? p.at) <= row.at
+  const due = inside.find(isIn)
+  let left = said ?? Number.POSITIVE_INFINITY
+  return (part) => {
+    if (!isIn(part) || part.draw > Math.max(due?.draw ?? 0, row.at) || left <= 0) return [part]
+    const [some, rest] = share(part, Math.min(left, part.count))
+    left -= some.count
+    return [{...some, stays: row.at}, ...(rest ? [rest] : [])]
+  }
 }
 
 /** Which of what was not in the oven yet was lost: what the log leaves over, what it does not tell of, what was set in later. */

@@ -17,6 +17,8 @@ export interface Untimely {
   readonly minutes: number
   /** When that plan was made, minutes after midnight, where it had them at another hour than the morning's. */
   readonly made?: number
+  /** The fire was lit at another hour than that plan had it, and so the minutes are those from its lighting, and none of the clock's. */
+  readonly fromLighting?: true
 }
 
 /** The load that the log says went in most off its time; null where all went in about when it should. */
@@ -35,7 +37,8 @@ export function untimelyLoad(
     }
     const followed = lastBy(inForce, at)
     const minutes = lateBy(followed)
-    return minutes === null ? [] : [{id, at, minutes, morning: lateBy(inForce[0]!), from: followed.from}]
+    const moved = log.lit !== followed.plan.lit
+    return minutes === null ? [] : [{id, at, minutes, moved, morning: lateBy(inForce[0]!), from: followed.from}]
   })
   const worst = off.reduce((most, {minutes}) => (Math.abs(minutes) > Math.abs(most) ? minutes : most), 0)
   if (Math.abs(worst) < UNTIMELY) return null
@@ -44,6 +47,7 @@ export function untimelyLoad(
   return {
     dishes: [...new Set(together.map(({id}) => id))],
     minutes: worst,
+    ...(first.moved ? {fromLighting: true as const} : {}),
     ...(together.some(({morning}) => morning !== worst) ? {made: first.from} : {}),
   }
 }

@@ -2,7 +2,7 @@ import {writeClock, writeDuration} from '../measure/quantity.js'
 import type {OvenEvent} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish, HeatNeed, Placed} from '../scale/types.js'
-import {barred, staysOn} from './alone.js'
+import {barred, barredByItself, staysOn} from './alone.js'
 import {amiss} from './asked.js'
 import {balanceOf, suggest} from './balance.js'
 import {check} from './check.js'
@@ -422,7 +422,10 @@ function unplacedOf(
     : new Map<string, Remedy[]>()
   return missing.map(({job, count}) => {
     const {dish} = job
-    const {dishes: conflict, others, why, alone} = found?.get(dish.id) ?? untried(problem, grid, dish, plan, options)
+    const {dishes: conflict, others, why, alone: barrier} = found?.get(dish.id) ?? untried(problem, grid, dish, plan, options)
+    // Where it needs no others to be left out, and none of it is baked, less of it would be left out as well.
+    const lone = told && simulate && !problem.done && others.length === 0 && count >= dish.count
+    const alone = barrier ?? (lone ? barredByItself(problem, grid, dish, simulate) : null)
     const some = count < dish.count ? ' of some' : ''
     const inPlan = why === 'all' && !options.bare && !crowd ? hindrance({job, count}) : null
     // On another fire it may be others that are in its way.

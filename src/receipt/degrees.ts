@@ -1,5 +1,6 @@
 import {behindHeat, cardinals, enders, heatChanges, stepVerbs} from '../lexicon/grammar-words.js'
 import type {Band} from '../lexicon/schema.js'
+import {isCookedAt} from './cooked-at.js'
 import {DRIES, dryingOf, HOTTEST_DRYING, LEAST_DRYING} from './drying-heat.js'
 import {BAKES, DEGREE_AFTER, FAN_AFTER, IN_OVEN, INSIDE_WORDS, JOINTS, MEAT_TOO, OVENS, POT_WORDS} from './heat-words.js'
 import {Walk} from './walk.js'
@@ -496,7 +497,7 @@ export class DegreeReader extends Walk {
       if (this.tokens[k]!.block !== this.tokens[from]!.block) break
     }
     if (coolest <= HOTTEST_DRYING.c) return dryingOf(this.tokens, from) >= 0
-    return (baking || this.#besideTime(from, end)) && members[0]!.low >= 120
+    return ((baking || this.#besideTime(from, end)) && coolest >= 120) || isCookedAt(this.tokens, from, coolest)
   }
 
   /** "then lower to 210 °C", "turn the heat down to 180", "raise it to 220 °C": the oven's, whatever stands behind. */

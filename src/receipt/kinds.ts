@@ -4,6 +4,7 @@ import {kindsByItems} from '../lexicon/kinds-by-items.js'
 import {germanOvens, ovenFoods, ovens} from '../lexicon/oven-foods.js'
 import type {DishKind, Item} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
+import {cooksInOven} from './cooks-in-oven.js'
 import {isFlesh, namesFlesh, titleWithoutNameOnly} from './flesh.js'
 import {driedByText, driedByTitle} from './kind-dried.js'
 import {kindWithMeat, loafOfMeat} from './kind-with-meat.js'
@@ -146,6 +147,7 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
   const title = section.title === '' ? null : byTitle(section.title)
   let bakes = false
   for (const token of section.tokens) if (BAKES.has(token.word)) bakes = true
+  bakes ||= cooksInOven(section)
   if (OTHERWISE.test(section.title) && (!bakes || isOnGriddle(section)))
     return {id: UNBAKED_ID, words: section.title, by: 'title'}
   if (title === null) {

@@ -1,6 +1,7 @@
 import {cardinals, heatChanges} from '../lexicon/grammar-words.js'
 import {itemAt} from '../lexicon/index.js'
 import {tasks} from '../lexicon/oven-words.js'
+import {isTimeCookedAt} from './cooked-at.js'
 import {DRIES, isDriedWarm, LEAST_DRYING} from './drying-heat.js'
 import {set} from './heat-words.js'
 import {coldPlaceAt, risingWordAt} from './rising-words.js'
@@ -34,7 +35,7 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
     besideHeat(tokens, from, to)
   )
     return 'bake'
-  if (isAfterChange(tokens, from)) return 'bake'
+  if (isAfterChange(tokens, from) || isTimeCookedAt(tokens, from, to)) return 'bake'
   let hot: boolean | undefined
   const inHeat = (): boolean => {
     hot ??= besideHeat(tokens, from, to, WARM) || sentenceHas(tokens, from, OVEN)

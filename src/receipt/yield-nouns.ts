@@ -73,14 +73,21 @@ export function thingBehind(tokens: readonly Token[], c: Count): {readonly of: s
   return {of, end: k}
 }
 
-/** "of 800 g each", ", each about 800 g", "à 500 ml": the token behind what each of what a yield counts weighs or holds, from token `at`; `at` where nothing says it. */
+/** "of 800 g each", ", each about 800 g", "à 500 ml", "of 1.6 kg dough", ", 1.6 kg each": the token behind what each of what a yield counts weighs or holds, from token `at`; `at` where nothing says it. */
 export function pastEach(tokens: readonly Token[], at: number): number {
   const word = (n: number): string => (tokens[n]?.block === tokens[at]?.block ? (tokens[n]?.word ?? '') : '')
   const comma = word(at) === ','
   let k = comma ? at + 1 : at
-  if (!(comma ? words.size.each : words.size.apiece).has(word(k))) return at
+  const told = (comma ? words.size.each : words.size.apiece).has(word(k))
+  if (!told && !comma) return at
   while (k < at + 3 && words.size.apiece.has(word(k))) k++
   const c = count(tokens, k)
   if (c === null || tokens[c.end - 1]!.kind !== 'number' || !words.size.units.has(word(c.end))) return at
-  return words.size.each.has(word(c.end + 1)) ? c.end + 2 : c.end + 1
+  // "of 1.6 kg of dough": of what it is made of, and nothing that goes in beside it.
+  const weighed = c.end + 1
+  const dough = word(weighed) === 'of' ? weighed + 1 : weighed
+  const end = words.mixtures.has(word(dough)) ? dough + 1 : weighed
+  // ", 1.6 kg dough each"
+  if (words.size.each.has(word(end))) return end + 1
+  return told ? end : at
 }

@@ -1,6 +1,7 @@
 import {statedWords} from '../lexicon/yield-words.js'
 import type {Section} from './section.js'
 import type {Yield} from './types.js'
+import {pastEach} from './yield-nouns.js'
 import {yieldAt} from './yield-phrases.js'
 
 /** Which of the yields that a receipt states count. */
@@ -24,7 +25,11 @@ export function statedTokens(section: Section): ReadonlySet<number> {
   for (let i = 0; i < tokens.length; i++) {
     const said = yieldAt(section, i)
     if (said === null || statedWords.measures.has(said.found.of)) continue
-    for (let k = i; k < tokens.length && tokens[k]!.start < said.found.end; k++) stated.add(k)
+    let to = i
+    while (to < tokens.length && tokens[to]!.start < said.found.end) to++
+    // "For 12 loaves of 1.6 kg dough": so much of it is in each.
+    const end = pastEach(tokens, to)
+    for (let k = i; k < end; k++) stated.add(k)
   }
   return stated
 }

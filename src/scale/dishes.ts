@@ -168,9 +168,10 @@ function sayTooWarm({title}: Receipt, dough: Dish['dough'], say: Say): void {
   if (warm !== null) say('warning', 'scale-spoils', warm.reason, warm.suggest)
 }
 
-/** What comes into no oven is left out, unless its receipt states a vessel (`scale-not-baked`). */
+/** What comes into no oven is left out, unless its receipt states the vessel, the heat and the time (`scale-not-baked`): its kind has none. */
 function isNotBaked(receipt: Receipt, kind: KindFigures, say: Say): boolean {
-  if (kind.vessel !== 'none' || receipt.facts.vessel !== undefined) return false
+  const {vessel, oven, bake} = receipt.facts
+  if (kind.vessel !== 'none' || (vessel !== undefined && oven !== undefined && bake !== undefined)) return false
   say(
     'warning',
     'scale-not-baked',

@@ -7,6 +7,7 @@ import {clock, dayName, dayOf, stepTime, temperatures, timeOfDay} from './figure
 import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
 import {chartData, concerned, type Numbered, numbered, valueAt} from './heat-data.js'
+import {standsLine} from './left-out.js'
 import {signIn, stepWords, waysTold} from './phrases.js'
 import {
   changed,
@@ -320,7 +321,7 @@ export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Ele
             ]
           : []),
       ]),
-      ...(plan.unplaced.length > 0 ? [h('p', words['plan.stands'])] : []),
+      ...(plan.unplaced.length > 0 ? [h('p', standsLine(plan, problem, style))] : []),
       ...(late.length > 0
         ? [h('h2', words['plan.lateDishes']), ...late.map((one) => h('p', [h('strong', `${one.title}: `), stop(one.say)]))]
         : []),

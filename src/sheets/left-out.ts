@@ -24,6 +24,14 @@ export function leftOut(plan: Plan, problem: PlanProblem): ReadonlyMap<string, n
   return out
 }
 
+/** Whether a plan made before the fire is lit sets nothing in, of all that is asked for: its fire is for nothing. */
+export const isForNothing = ({loads, unplaced}: Plan, {done}: PlanProblem): boolean =>
+  loads.length === 0 && unplaced.length > 0 && (done?.lit ?? null) === null
+
+/** What the plan is good for with something left out: for the rest, or for nothing. */
+export const standsLine = (plan: Plan, problem: PlanProblem, {words}: Style): string =>
+  words[isForNothing(plan, problem) ? 'plan.forNothing' : 'plan.stands']
+
 /** “Apple pies (6 × pie plate), Scones (2 of 8 × sheet)”: what has no place, batches of one dish together; null where all has one. */
 export function leftOutLine(plan: Plan, problem: PlanProblem, style: Style): string | null {
   const out = leftOut(plan, problem)

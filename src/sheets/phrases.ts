@@ -168,11 +168,18 @@ export function waysTold(plan: Plan, problem: PlanProblem, style: Style): WaysTo
   const {ways} = plan
   if (!ways || (ways.length === 0 && plan.unplaced.some(({remedies}) => remedies.length > 0))) return null
   const voice = speaker(problem, style)
+  // What no oven of this kind would bake if nothing else were in it, less of it does not help, nor more time.
+  const alone =
+    plan.unplaced.length > 0 &&
+    plan.unplaced.every(({rule, words}) => BY_ITSELF.has(rule) && words?.id.startsWith('as left') === false)
   return {
-    lead: style.words[ways.length > 0 ? 'plan.ways' : 'plan.noWays'],
+    lead: style.words[ways.length > 0 ? 'plan.ways' : alone && !plan.late?.length ? 'plan.noWaysAlone' : 'plan.noWays'],
     lines: ways.map(({words, say}) => speak(words, voice) || say),
   }
 }
+
+/** Rules of what hinders a dish that is alone in the oven. */
+const BY_ITSELF: ReadonlySet<string> = new Set(['start heat', 'dose'])
 
 /** Why a dish has no place, in the reader's language. */
 export function reasonOf(unplaced: Plan['unplaced'][number], problem: PlanProblem, style: Style): string {

@@ -21,6 +21,7 @@ import {
 } from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
+import {isForNothing, standsLine} from './left-out.js'
 import {changeWords, reasonOf, remedyLines, suggestionsOf, waysTold, wordsInTurn} from './phrases.js'
 import {inWords, messageWords, sizedLines, vesselName} from './said.js'
 import {plainStyle, type Style} from './style.js'
@@ -79,7 +80,7 @@ export function planHead(
       .filter(Boolean)
       .join(' · '),
   ]
-  for (const fire of plan.fires ?? [plan])
+  for (const fire of isForNothing(plan, problem) ? [] : (plan.fires ?? [plan]))
     lines.push(
       say(words, 'plan.fire', {lit: clock(fire.lit, style), raked: clock(fire.raked, style), ready: clock(fire.ready, style)}),
       say(words, 'plan.wood', {
@@ -227,8 +228,9 @@ export function zoneWord(where: StandsAt, style: Style): string {
   return zone2 === undefined ? zone! : say(words, 'zone.two', {zone: zone!, zone2})
 }
 
-/** The figures by which a plan is judged, each in its own unit. */
+/** The figures by which a plan is judged, each in its own unit; none of one that bakes nothing. */
 export function scoreLines(plan: Plan, problem: PlanProblem, style: Style): string[] {
+  if (isForNothing(plan, problem)) return []
   const {words} = style
   const {score} = plan
   const figure = (value: number, digits: number): string => number(value, digits, style)
@@ -304,7 +306,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
       if (remedies.length > 0) out.push(`    ${words['plan.remedies']}`)
       for (const remedy of remedies) out.push(...hanging('      - ', tidy(remedy), width))
     }
-    out.push(...hanging('  ', words['plan.stands'], width))
+    out.push(...hanging('  ', standsLine(plan, problem, style), width))
   }
   const late = lateLines(plan, problem, style)
   if (late.length > 0) {
@@ -397,8 +399,9 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
         for (const line of one.lines) out.push(...hanging('  * ', tidy(line), width))
       }
   }
-  heading('plan.score')
-  for (const line of scoreLines(plan, problem, style)) out.push(...hanging('  ', line, width))
+  const score = scoreLines(plan, problem, style)
+  if (score.length > 0) heading('plan.score')
+  for (const line of score) out.push(...hanging('  ', line, width))
   const notes = notesOf(plan)
   if (notes.length > 0) {
     heading('plan.messages')
@@ -480,7 +483,7 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
       blocks.push(`**${md(title)}**: ${md(reason)} ${md(say(words, 'plan.rule', {rule}))}`)
       if (remedies.length > 0) blocks.push(words['plan.remedies'], remedies.map((remedy) => `- ${md(remedy)}`).join('\n'))
     }
-    blocks.push(words['plan.stands'])
+    blocks.push(standsLine(plan, problem, style))
   }
   const late = lateLines(plan, problem, style)
   if (late.length > 0)
@@ -567,12 +570,8 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
           : [md(changedFor(one)), one.lines.map((line) => `- ${md(line)}`).join('\n')],
       ),
     )
-  blocks.push(
-    `## ${words['plan.score']}`,
-    scoreLines(plan, problem, style)
-      .map((line) => `- ${md(line)}`)
-      .join('\n'),
-  )
+  const score = scoreLines(plan, problem, style)
+  if (score.length > 0) blocks.push(`## ${words['plan.score']}`, score.map((line) => `- ${md(line)}`).join('\n'))
   const notes = notesOf(plan)
   if (notes.length > 0)
     blocks.push(`## ${words['plan.messages']}`, notes.map((message) => `- ${md(messageLine(message, style))}`).join('\n'))

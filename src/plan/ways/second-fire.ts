@@ -55,6 +55,9 @@ export function fireForHot(
   const trials = new Trials(problem, plan, options, replan, from)
   const tried = trials.plan({firings})
   const fire = tried.plan.fires?.[1]
+  const hotIn = new Set(problem.dishes.flatMap(({id, wantedHot}) => (wantedHot ? [id] : [])))
+  // What has no place with two fires either is no reason for a second.
+  if (!tried.plan.loads.some(({dishes}) => dishes.some(({dish}) => hotIn.has(dish)))) return null
   if (!fire || lessThan(trials.now, tried.lack) || tried.plan.score.total > plan.score.total - WORTH_A_FIRE) return null
   const [early, now] = [tried.plan.score.earlyMinutes ?? 0, plan.score.earlyMinutes ?? 0]
   const outcome = trials.outcome(tried, true).phrases.filter(({id}) => id !== 'outcome all')

@@ -193,6 +193,8 @@ export class Trials {
     else if (wanting > 0 && short <= now.short - NEARER) phrases.push(phrase('outcome more heat', {count: wanting}))
     const change = tried.score.wood - this.#plan.score.wood
     const kilograms = {unit: 'kilograms', value: Math.abs(change)} as const
+    // A plan that sets nothing in burns its wood for nothing, and no other is measured by that.
+    if (this.#plan.loads.length === 0 && !this.#problem.done) return {unit: 'phrases', phrases}
     if (Math.abs(change) >= LITTLE_WOOD)
       phrases.push(phrase(change > 0 ? 'outcome more wood' : 'outcome less wood', {wood: kilograms}))
     else if (wood) phrases.push(phrase('outcome same wood'))

@@ -184,6 +184,12 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'why set in earlier': '{minutes} früher eingeschossen als geplant: {dishes}',
   'why set in later than replanned': '{minutes} später eingeschossen als im Plan von {at}: {dishes}',
   'why set in earlier than replanned': '{minutes} früher eingeschossen als im Plan von {at}: {dishes}',
+  'why set in later after lighting': 'nach dem Anzünden {minutes} später eingeschossen als geplant: {dishes}',
+  'why set in earlier after lighting': 'nach dem Anzünden {minutes} früher eingeschossen als geplant: {dishes}',
+  'why set in later after lighting than replanned':
+    'nach dem Anzünden {minutes} später eingeschossen als im Plan von {at}: {dishes}',
+  'why set in earlier after lighting than replanned':
+    'nach dem Anzünden {minutes} früher eingeschossen als im Plan von {at}: {dishes}',
   'why log': 'wie es im Ofenbuch steht',
   'why readings': 'wie es die Messungen verlangen',
   'why hotter': 'um {at} ist der Ofen {difference} heißer als geplant',
