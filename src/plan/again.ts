@@ -141,7 +141,7 @@ function followedUntil(
       begun = {...problem, day: asking.day, dishes: asking.dishes}
     }
     made = row
-    inForce.push({from: at, plan: before})
+    inForce.push({from: at, plan: before, ...(opening ? {opening} : {})})
   }
   return {before, made, inForce, begun, asking}
 }
