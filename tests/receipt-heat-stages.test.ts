@@ -52,6 +52,8 @@ describe('a heat without its degree sign', () => {
     'Bake at 425°F for 15 minutes.\n\nReduce the oven to 350°F. Bake 35 minutes.',
     '1. Bake at 425°F for 15 minutes.\n2. Turn down to gas 4 and bake 35 minutes.',
     'Bei 220 °C 15 Minuten backen. Die Hitze auf 180 °C reduzieren und 35 Minuten backen.',
+    'Bei 220 °C 15 Minuten backen. Die Hitze auf 180 °C zurückschalten und 35 Minuten backen.',
+    'Bei 180 °C 15 Minuten backen. Die Hitze auf 220 °C erhöhen und 35 Minuten backen.',
   ])('and what bakes at it bakes on: %s', (text) => {
     expect(bakes(text)).toEqual([
       [15, 15, false],

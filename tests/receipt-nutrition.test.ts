@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {translate} from '../src/receipt/translate.js'
 
-/** What is in a serving, as recipes print it (Regulation (EU) 1169/2011, annex XV, for the order of it): none of it goes in. */
+/** What is in a serving, as recipes print it (Regulation (EU) 1169/2011, annex XV, for the order of it): none of it goes in. Invented receipts; that and the rest are common practice, no source. */
 
 const read = (text: string) => translate(text, {file: 'a.md'}).receipts
 const CRUMBLE = '# Plum crumble\n\n- 900 g plums\n- 200 g flour\n- 10 g salt\n\nBake at 190 °C for 40 minutes.\n\n'

@@ -129,7 +129,7 @@ function followedUntil(
   for (const {row, opening} of momentsOf(log, plan, now)) {
     const told = toldBy(log, row)
     const {at} = row
-    if (opening && !wentOtherwise(before, told, begun.dishes, row)) continue
+    if (opening && !wentOtherwise(before, told, begun.dishes, at)) continue
     const anew = askedFrom(input.asked, asking, at)
     const key = JSON.stringify([told, (anew?.asking ?? asking)?.day, anew?.to.day])
     const done: Pick<Corrected, 'followed' | 'asking'> =

@@ -1,7 +1,11 @@
 import type {Dish} from '../scale/types.js'
 import type {Window} from './dough.js'
 import {isMadeUp, makingOf} from './making-time.js'
-import type {PlanProblem} from './types.js'
+import type {Plan, PlanProblem, Step} from './types.js'
+
+/** The steps of a plan that make a dish up. */
+const makingsIn = ({steps}: Plan, {id}: Dish): readonly Step[] =>
+  steps.filter(({action, dishes}) => action === 'mix' && dishes.includes(id))
 
 /**
  * When a part of what has no dough can be made up, on a day that has begun. What the plan that was followed had made up by now is ready for its
@@ -13,17 +17,13 @@ import type {PlanProblem} from './types.js'
  */
 export function madeUpBy({done}: PlanProblem, dish: Dish, load: number | undefined, count: number): Window | null {
   if (!done?.plan || load === undefined || !isMadeUp(dish)) return null
-  const step = done.plan.steps.find((one) => one.action === 'mix' && one.load === load && one.dishes.includes(dish.id))
+  const step = makingsIn(done.plan, dish).find((one) => one.load === load)
   if (!step || step.at <= done.now) return null
-  return {
-    least: Number.NEGATIVE_INFINITY,
-    from: Math.min(done.now, step.at) + makingOf(dish, count).minutes,
-    to: Number.POSITIVE_INFINITY,
-  }
+  return {least: Number.NEGATIVE_INFINITY, from: done.now + makingOf(dish, count).minutes, to: Number.POSITIVE_INFINITY}
 }
 
 /** Before which nothing of a dish is made up, minutes after midnight: by now the plan that was followed had not begun it. */
 export function notMadeBefore({done}: PlanProblem, dish: Dish): number {
-  const steps = done?.plan?.steps.filter((one) => one.action === 'mix' && one.dishes.includes(dish.id)) ?? []
+  const steps = done?.plan ? makingsIn(done.plan, dish) : []
   return steps.length > 0 && steps.every(({at}) => at > done!.now) ? done!.now : Number.NEGATIVE_INFINITY
 }

@@ -275,6 +275,7 @@ export function jobsOf(
     let at = first
     counts.forEach((count, p) => {
       const was = before.rest[p]
+      const made = madeUpBy(problem, dish, was?.load.number, count)
       jobs.push({
         dish,
         first: at,
@@ -292,7 +293,7 @@ export function jobsOf(
         // What goes in in parts mostly goes in at once, and is made as one.
         making: madeRightBefore(dish, left),
         ...(dish.dough && problem.done ? {risen: risenWithin(problem, dish, was?.load.number, count)} : {}),
-        ...madeOf(madeUpBy(problem, dish, was?.load.number, count)),
+        ...(made ? {made} : {}),
         ...(was ? {was} : {}),
       })
       at += count
@@ -300,8 +301,6 @@ export function jobsOf(
   }
   return jobs
 }
-
-const madeOf = (made: Window | null): {readonly made?: Window} => (made ? {made} : {})
 
 /**
  * Whether there is a fire after which the back and the mouth differ by more than a dish's range, so that it has no place across the floor:

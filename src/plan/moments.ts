@@ -46,7 +46,7 @@ export function momentsOf(log: FiringLog, plan: Plan, now: number): Moment[] {
       return !same && now > row.at ? [{row, opening: true}] : []
     }
     const next = behind.find((r) => ofFire(r) || r.what === 'reading')?.at ?? now
-    const first = behind.find((r) => ofFire(r) || r.what === 'set in' || r.what === 'reading')
+    const first = behind.find((r) => r.what !== 'drawn')
     return first?.what === 'set in' || (next - row.at >= TOGETHER && now - row.at >= TOGETHER) ? [{row, opening: false}] : []
   })
 }
@@ -61,10 +61,9 @@ const ofOpening = ({what}: LogRow): boolean => what === 'set in' || what === 'dr
  * something else. Who notes that is shown the day planned again, and goes on from what that says.
  *
  * @param log as far as it tells by the end of the opening
- * @param last its last row
+ * @param since when it was, minutes after midnight
  */
-export function wentOtherwise(plan: Plan, log: FiringLog, dishes: readonly Dish[], last: LogRow): boolean {
-  const since = last.at
+export function wentOtherwise(plan: Plan, log: FiringLog, dishes: readonly Dish[], since: number): boolean {
   const parts = toldOf(plan, log, new Map(dishes.map((dish) => [dish.id, dish])))
   const isOff = (said: number | undefined, planned: number): boolean =>
     said !== undefined && said >= since && Math.abs(said - planned) > ON_TIME
@@ -72,7 +71,7 @@ export function wentOtherwise(plan: Plan, log: FiringLog, dishes: readonly Dish[
   if (parts.some(({again, saidIn, stays}) => (again === true && (saidIn ?? 0) >= since) || (stays ?? 0) >= since)) return false
   return parts.some(
     ({at, draw, saidIn, saidOut, waits}) =>
-      (waits === true && at >= since - ON_TIME && at <= last.at + ON_TIME) || isOff(saidIn, at) || isOff(saidOut, draw),
+      (waits === true && Math.abs(at - since) <= ON_TIME) || isOff(saidIn, at) || isOff(saidOut, draw),
   )
 }
 

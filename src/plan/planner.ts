@@ -156,13 +156,19 @@ function goneOnWith(
   tick: (share: number) => void,
 ): Settled {
   const problem = from.eased ? easedDay(day, 'far') : day
-  const parts = new Map<string, number>()
-  for (const {dish} of from.model.jobs) parts.set(dish.id, (parts.get(dish.id) ?? 0) + 1)
+  const parts = partsIn(from.model.jobs)
   const weighed = from.model.jobs.some((job) => job.weighed)
   const whole = new Set(Array.from(parts).flatMap(([id, count]) => (count === 1 ? [id] : [])))
   const jobs = jobsOf(problem, grid, parts, whole).map((job): Job => (weighed ? {...job, weighed} : job))
   const settled = settleFrom(from, problem, grid, jobs, options, tick)
   return from.eased ? {...settled, eased: true} : settled
+}
+
+/** In how many parts each dish goes in, by its id. */
+function partsIn(jobs: readonly Job[]): Map<string, number> {
+  const parts = new Map<string, number>()
+  for (const {dish} of jobs) parts.set(dish.id, (parts.get(dish.id) ?? 0) + 1)
+  return parts
 }
 
 /** When and how long a firing burns, as a key. */
@@ -215,9 +221,9 @@ function inParts(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
  * hour before the others, for the sake of a few degrees. What is cheaper is taken.
  */
 function atOnce(problem: PlanProblem, grid: FloorGrid, laid: Laid, options: PlanOptions, tick: (share: number) => void): Laid {
-  const parts = new Map<Job['dish'], number>()
-  for (const {dish} of laid.jobs) parts.set(dish, (parts.get(dish) ?? 0) + 1)
-  const apart = new Set(Array.from(parts).flatMap(([dish, count]) => (count > 1 && tooUneven(problem, dish) ? [dish.id] : [])))
+  const parts = partsIn(laid.jobs)
+  const several = problem.dishes.filter((dish) => (parts.get(dish.id) ?? 0) > 1 && tooUneven(problem, dish))
+  const apart = new Set(several.map(({id}) => id))
   if (apart.size === 0) return laid
   const jobs = jobsOf(problem, grid, new Map(), apart)
   if (jobs.length === laid.jobs.length) return laid

@@ -11,6 +11,7 @@ import {countedParts} from './item-parts.js'
 import {sizeOf} from './likened-sizes.js'
 import {type Noun, readNoun} from './nouns.js'
 import {elided} from './same-amounts.js'
+import {linesApart} from './section.js'
 import {eachBefore, eachList, eachTail} from './shared-amounts.js'
 import {fruitInParts} from './squeezed.js'
 import {weightInQuantity} from './stated-weight.js'
@@ -87,7 +88,7 @@ function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number
   const opener = before.start === 0 ? undefined : tokens[before.start - 1]
   const startsClause =
     opener === undefined ||
-    (before.inList && entries.view.section.source.slice(opener.end, tokens[before.start]!.start).includes('\n')) ||
+    (before.inList && linesApart(entries.view.section, opener, tokens[before.start]!)) ||
     opener.block !== tokens[at]!.block ||
     opener.kind === 'mark' ||
     words[before.start - 1] === 'of' ||

@@ -4,6 +4,7 @@ import {textOf} from './amounts.js'
 import type {BakersShare, Entries, Mode} from './entries.js'
 import {Exact} from './exact.js'
 import {readNoun} from './nouns.js'
+import {linesApart} from './section.js'
 import {Phrases, type View} from './view.js'
 
 /**
@@ -76,7 +77,7 @@ const BETWEEN = /^(?:[,:()|=—-]|at|zu|mit)$/
 /** Is the percentage that ends before `next` one by itself, or one of the thing ("hydration") or of what follows ("70 % dark chocolate")? */
 function closes({words, tokens, section}: View, next: number, to: number): boolean {
   if (next >= to || tokens[next]!.kind !== 'word') return true
-  return /^(?:and|und)$/.test(words[next]!) || section.source.slice(tokens[next - 1]!.end, tokens[next]!.start).includes('\n')
+  return /^(?:and|und)$/.test(words[next]!) || linesApart(section, tokens[next - 1]!, tokens[next]!)
 }
 
 /** Longest remark in brackets between a name and its percentage, tokens. */
@@ -150,7 +151,7 @@ function hydrationAt(entries: Entries, at: number, to: number, mode: Mode): numb
     before === undefined ||
     before.block !== tokens[at]!.block ||
     /^[,.;|]$/.test(before.word) ||
-    section.source.slice(before.end, tokens[at]!.start).includes('\n')
+    linesApart(section, before, tokens[at]!)
   if (!alone || mode === 'method') return -1
   let i = at
   const named = hydration.match(words, at, to)
@@ -177,7 +178,7 @@ function entryBefore({view, drafts}: Entries, at: number): Entries['drafts'][num
   if (before === undefined || before.next > at || at - before.next > 3) return undefined
   if (tokens[before.start]!.block !== tokens[at]!.block) return undefined
   for (let i = before.next; i < at; i++) if (!BETWEEN.test(words[i]!)) return undefined
-  return section.source.slice(tokens[before.next - 1]!.end, tokens[at]!.start).includes('\n') ? undefined : before
+  return linesApart(section, tokens[before.next - 1]!, tokens[at]!) ? undefined : before
 }
 
 /**

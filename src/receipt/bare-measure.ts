@@ -5,6 +5,7 @@ import {pastSize} from './between.js'
 import type {Entries, Mode} from './entries.js'
 import {ONE} from './exact.js'
 import {readNoun} from './nouns.js'
+import {linesApart} from './section.js'
 import {DESCRIBES, FILLING, itemHere, measureHere, type View} from './view.js'
 
 /**
@@ -53,9 +54,7 @@ function followsAmount({view, drafts}: Entries, at: number): boolean {
 
 /** Does a block, or a line of one, begin at `at`? */
 const beginsLine = ({tokens, section}: View, at: number): boolean =>
-  at === 0 ||
-  tokens[at - 1]!.block !== tokens[at]!.block ||
-  section.source.slice(tokens[at - 1]!.end, tokens[at]!.start).includes('\n')
+  at === 0 || tokens[at - 1]!.block !== tokens[at]!.block || linesApart(section, tokens[at - 1]!, tokens[at]!)
 
 /** May a measure without a number begin at `at`, behind what stands there? */
 function mayBegin(entries: Entries, at: number, mode: Mode, strict: boolean): boolean {

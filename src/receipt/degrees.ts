@@ -1,8 +1,9 @@
-import {behindHeat, cardinals, enders, heatChanges, stepVerbs} from '../lexicon/grammar-words.js'
+import {behindHeat, cardinals, enders, stepVerbs} from '../lexicon/grammar-words.js'
 import type {Band} from '../lexicon/schema.js'
 import {isCookedAt} from './cooked-at.js'
 import {DRIES, dryingOf, HOTTEST_DRYING, LEAST_DRYING} from './drying-heat.js'
-import {BAKES, DEGREE_AFTER, FAN_AFTER, IN_OVEN, INSIDE_WORDS, JOINTS, MEAT_TOO, OVENS, POT_WORDS} from './heat-words.js'
+import {BAKES, CHANGES, DEGREE_AFTER, FAN_AFTER, IN_OVEN, INSIDE_WORDS, JOINTS, MEAT_TOO, OVENS, POT_WORDS} from './heat-words.js'
+import {linesApart} from './section.js'
 import {Walk} from './walk.js'
 
 const BANDS: ReadonlyArray<readonly [Band, number]> = [
@@ -67,8 +68,6 @@ interface Heat {
 
 /** No word of these stands where a scale would. */
 const NO_SCALE: ReadonlySet<string> = new Set([...enders, ...stepVerbs, ...behindHeat, ...Object.keys(cardinals)])
-/** What is done to an oven's heat, where a syrup's or a milk's is brought to its own. */
-const CHANGES: ReadonlySet<string> = new Set(heatChanges)
 /** An oven does so on its way up. */
 const HEATS: ReadonlySet<string> = new Set(['heats', 'heat', 'heated', 'heating', 'preheats', 'preheat', 'comes', 'warms'])
 const BEFORE_DRYING = /^(?:at|about|around|bei|\()$/
@@ -349,7 +348,7 @@ export class DegreeReader extends Walk {
     if (token?.kind !== 'word' || token.block !== before.block || token.joined || NO_SCALE.has(token.word)) return false
     if (OVENS.has(token.word) || BAKES.has(token.word) || FAN_AFTER.has(token.word) || /(?:ed|ly|ing)$/.test(token.word))
       return false
-    if (this.section.source.slice(before.end, token.start).includes('\n')) return false
+    if (linesApart(this.section, before, token)) return false
     const next = this.tokens[k + 1]
     return next === undefined || next.block !== token.block || next.kind === 'mark' || AFTER_SCALE.test(next.word)
   }

@@ -3,6 +3,7 @@ import {stageHeads} from '../lexicon/stage-heads.js'
 import {readQuantity} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {readNoun} from './nouns.js'
+import {linesApart} from './section.js'
 import {CARDINAL, VERB, type View} from './view.js'
 
 /**
@@ -172,8 +173,7 @@ export function partLabel(entries: Entries, at: number, to: number): number {
   const from = words[quantity.next] === 'of' ? quantity.next + 1 : quantity.next
   const noun = from < to ? readNoun(view, from, to, true) : null
   // "Flour: 500 g⏎Water: 320 g"
-  if (noun?.known !== true || view.section.source.slice(tokens[from - 1]!.end, tokens[noun.start]!.start).includes('\n'))
-    return -1
+  if (noun?.known !== true || linesApart(view.section, tokens[from - 1]!, tokens[noun.start]!)) return -1
   // "Fold in:" is a step, of no part by itself.
   if (bits[at]! & VERB) {
     entries.part = ''

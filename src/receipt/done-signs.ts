@@ -2,7 +2,7 @@ import {doneness} from '../lexicon/doneness.js'
 import {itemAt} from '../lexicon/index.js'
 import type {Doneness} from '../lexicon/schema.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
-import type {Section, Token} from './section.js'
+import {linesApart, type Section, type Token} from './section.js'
 import type {DoneSign, ReadIngredient} from './types.js'
 
 /** The signs by which a receipt says that a thing is done: "till golden brown", "a straw comes out clean". */
@@ -31,7 +31,7 @@ function isOfIngredient({tokens, source}: Section, {row, from, to}: FoundPhrase<
   }
   // A line of the list, which begins with its entry.
   let first = from
-  const begins = (k: number): boolean => here(k - 1) === null || source.slice(tokens[k - 1]!.end, tokens[k]!.start).includes('\n')
+  const begins = (k: number): boolean => here(k - 1) === null || linesApart({source}, tokens[k - 1]!, tokens[k]!)
   while (from - first < LINE && !begins(first)) first--
   while (tokens[first]!.kind === 'mark' && first < from) first++
   if (!starts.has(tokens[first]!.start)) return false

@@ -1,3 +1,4 @@
+import {heatChanges} from '../lexicon/grammar-words.js'
 import {hedges, ovenTests, ovenWords} from '../lexicon/oven-words.js'
 import type {OvenWord} from '../lexicon/schema.js'
 import {fold, type Token} from './section.js'
@@ -61,6 +62,9 @@ export const HEDGES = tree(hedges)
 export const TESTS = new Map(ovenTests.map((row) => [row.id, row]))
 
 export const set = (list: string): ReadonlySet<string> => new Set(list.split(' '))
+
+/** What is done to an oven's heat, where a syrup's or a milk's is brought to its own. */
+export const CHANGES: ReadonlySet<string> = new Set(heatChanges.map(fold))
 
 export const OVENS = set("oven ovens ouen ouens ovens' oven's backofen ofen")
 export const BAKES = set("bake baked bakes baking bak'd baken backen gebacken backt")

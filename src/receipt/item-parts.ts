@@ -5,7 +5,7 @@ import {type Quantity, readAmount, readQuantity} from './amounts.js'
 import {type Entries, type Mode, namesCounted} from './entries.js'
 import {type Exact, HALF, ONE} from './exact.js'
 import {partItem, readNoun} from './nouns.js'
-import {AND, endsName, fruitsBehind, isAskedOfFruit, isSqueezed, OF_A_FRUIT} from './squeezed.js'
+import {AND, endsName, fruitsBehind, isAskedOfFruit, isSqueezed, OF_A_FRUIT, putParts} from './squeezed.js'
 import {ENDER, JOINT, PART, PREPARED} from './view.js'
 
 /**
@@ -165,23 +165,8 @@ export function partOf(entries: Entries, at: number, i: number, to: number, mode
   }
   let past = next
   for (const {amount: of, item, row: fruit, next: end} of others) {
-    for (const part of parts) {
-      const made = partItem(item, part)
-      entries.push(
-        {
-          start: past + 1,
-          next: end,
-          low: byTimes(of.low),
-          high: byTimes(of.high),
-          measure: 'count',
-          item: made.item,
-          row: made.row ?? fruit,
-          hedges: [...of.hedges],
-          confidence: 0.88,
-        },
-        mode,
-      )
-    }
+    const asked = {start: past + 1, next: end, low: byTimes(of.low), high: byTimes(of.high), item, row: fruit}
+    putParts(entries, parts, {...asked, hedges: of.hedges, confidence: 0.88}, mode)
     past = end
   }
   // "whites of five eggs and yolks of three" goes on by itself; "yolks of three" finds its eggs.

@@ -5,6 +5,7 @@ import {isLabelLine, isPartAlone} from './dish-parts.js'
 import {pastIngredientsWord} from './heading-words.js'
 import {vague} from './indefinite-words.js'
 import {readNoun} from './nouns.js'
+import {linesApart} from './section.js'
 import {ENDER, itemHere, measureHere, PART, PREPARED, VERB, type View} from './view.js'
 import {yieldAt} from './yield-phrases.js'
 
@@ -71,7 +72,7 @@ export function linesOf(view: View, from: number, to: number): Array<[number, nu
   for (let i = from + 1; i < to; i++) {
     const token = tokens[i]!
     if (!token.gap || token.joined) continue
-    if (section.source.slice(tokens[i - 1]!.end, token.start).includes('\n')) {
+    if (linesApart(section, tokens[i - 1]!, token)) {
       found.push([start, i])
       start = i
     }

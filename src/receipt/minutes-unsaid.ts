@@ -1,4 +1,5 @@
 import type {Token} from './section.js'
+import {HOTTEST_HEAT, LEAST_HEAT} from './time-task.js'
 
 /**
  * Minutes that are written as bare figures beside a heat: "20 minutes at 220 °C, then 30 at 180", "at 425 for 15, then…".
@@ -37,14 +38,11 @@ export function minutesUnsaid(tokens: readonly Token[], i: number, before: numbe
 
 /** What may stand behind minutes that have no unit: the end of what is said, or what is done next. */
 const ENDS = /^(?:[.,;:)|!]|then|and|dann|und|or|until|till|bis)$/
-/** No oven is cooler, in degrees of either scale: what is less is a count. */
-const LEAST_HEAT = 130
-const HOTTEST_HEAT = 550
 
 /** "at 425 for 15, then reduce to 350": the figures right behind a heat and "for" are minutes. */
 export function minutesAtHeat(tokens: readonly Token[], i: number): Minutes | null {
   const {block} = tokens[i]!
-  if (!/^(?:for)$/.test(tokens[i - 1]?.word ?? '') || tokens[i - 1]!.block !== block) return null
+  if (tokens[i - 1]?.word !== 'for' || tokens[i - 1]!.block !== block) return null
   const figures = figuresAt(tokens, i, 3)
   if (figures === null) return null
   const next = tokens[figures.end]

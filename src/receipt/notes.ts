@@ -1,6 +1,7 @@
 import {noteLabels, otherWays} from '../lexicon/grammar-words.js'
 import {textOf} from './amounts.js'
 import {type Draft, key} from './entries.js'
+import {linesApart} from './section.js'
 import {Phrases, type View} from './view.js'
 
 /**
@@ -149,7 +150,7 @@ function inside({words, tokens, section}: View, from: number, to: number): numbe
     const end = labels.match(words, i, to)
     if (end < 0 || end >= to || (words[end] !== ':' && words[end] !== '—' && words[end + 1] !== '—')) continue
     const before = tokens[i - 1]!
-    if (before.word === '.' || before.word === ')' || section.source.slice(before.end, tokens[i]!.start).includes('\n')) return i
+    if (before.word === '.' || before.word === ')' || linesApart(section, before, tokens[i]!)) return i
   }
   return -1
 }
@@ -161,7 +162,7 @@ export function notesOf(view: View, from: number, to: number): Array<[number, nu
   let begins = from
   for (let i = from + 1; i < to; i++) {
     const labelled = words[i] === '[' && words[i + 1] === '^'
-    if (labelled && section.source.slice(tokens[i - 1]!.end, tokens[i]!.start).includes('\n')) {
+    if (labelled && linesApart(section, tokens[i - 1]!, tokens[i]!)) {
       found.push([begins, i])
       begins = i
     }

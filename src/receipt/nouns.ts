@@ -3,6 +3,7 @@ import {germanNames} from '../lexicon/german-names.js'
 import {joints, partsOf, soldAs} from '../lexicon/grammar-words.js'
 import {fold, lookUpOwnItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
+import {linesApart} from './section.js'
 import {DESCRIBES, ENDER, itemHere, JOINT, measureHere, NOTFOOD, OFHEAD, PART, PREPARED, type View} from './view.js'
 
 /** The name of an ingredient as it stands in the text. */
@@ -126,7 +127,7 @@ function isColour(view: View, at: number, end: number): boolean {
 
 /** "175 g butter⏎Caramel: …": the next line's label is no part of the name. */
 function beginsLabel({words, tokens, section}: View, at: number): boolean {
-  if (!tokens[at]!.capital || !section.source.slice(tokens[at - 1]!.end, tokens[at]!.start).includes('\n')) return false
+  if (!tokens[at]!.capital || !linesApart(section, tokens[at - 1]!, tokens[at]!)) return false
   const mark = tokens[at + 1]?.kind === 'word' ? words[at + 2] : words[at + 1]
   return mark === ':' || mark === '='
 }

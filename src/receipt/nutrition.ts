@@ -3,7 +3,7 @@ import {nutritionWords} from '../lexicon/nutrition-words.js'
 import {wordsUsed} from '../lexicon/row.js'
 import type {NutritionWord} from '../lexicon/schema.js'
 import {headingUse, pastNutritionWord} from './heading-words.js'
-import type {Section, Token} from './section.js'
+import {linesApart, type Section, type Token} from './section.js'
 import {endsSentence} from './sentences.js'
 
 /**
@@ -66,7 +66,7 @@ function* linesOf({tokens, source}: Section): Generator<Line> {
   for (let i = 1; i <= tokens.length; i++) {
     const token = tokens[i]
     const before = tokens[i - 1]!
-    if (token?.block === before.block && !(token.gap && source.slice(before.end, token.start).includes('\n'))) continue
+    if (token?.block === before.block && !(token.gap && linesApart({source}, before, token))) continue
     yield [from, i]
     from = i
   }

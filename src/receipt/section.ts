@@ -98,6 +98,10 @@ const isLetter = (c: number): boolean =>
 const isApostrophe = (c: number): boolean => c === 39 || c === 0x2019 || c === 0x2018
 const isSpace = (c: number): boolean => c === 32 || c === 10 || c === 9 || c === 13 || c === 0xa0 || c === 0x202f || c === 0x2009
 
+/** Whether a line of the file ends between two tokens. */
+export const linesApart = ({source}: Pick<Section, 'source'>, before: Token, next: Token): boolean =>
+  source.slice(before.end, next.start).includes('\n')
+
 /** A word as the lexicon spells it: lower case, no accents, long s and joined letters as plain letters, straight apostrophes. */
 export function fold(word: string): string {
   let plain = true

@@ -2,7 +2,8 @@ import {fruitParts, partsOf} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {type Amount, type Quantity, readAmount} from './amounts.js'
-import type {Entries} from './entries.js'
+import type {Entries, Mode} from './entries.js'
+import type {Exact} from './exact.js'
 import {type Noun, partItem, readNoun} from './nouns.js'
 import {DESCRIBES, ENDER, PREPARED, type View} from './view.js'
 
@@ -27,6 +28,30 @@ const USED_WHOLE = /^(?:peeled|pared|sliced|chopped|quartered|segmented|segments
 /** Whether a fruit is squeezed and grated as a rule: its juice has a row of its own. */
 export const isSqueezed = ({id, group}: Item): boolean => group === 'fruit' && lookUpItem(`${id} juice`)?.id === `${id} juice`
 
+/** The row of a noun that names such a fruit and nothing of it; null where it does not. */
+const squeezedRow = (noun: Noun | null): Item | null =>
+  noun !== null && noun.row !== null && noun.item === noun.row.id && isSqueezed(noun.row) ? noun.row : null
+
+/** What is asked of a fruit, and where that is told. */
+interface Asked {
+  readonly start: number
+  readonly next: number
+  readonly low: Exact
+  readonly high: Exact
+  readonly item: string
+  readonly row: Item
+  readonly hedges: readonly string[]
+  readonly confidence: number
+}
+
+/** Parts of a fruit as entries, each by the fruit's count. */
+export function putParts(entries: Entries, parts: readonly string[], {item, row, hedges, ...asked}: Asked, mode: Mode): void {
+  for (const part of parts) {
+    const made = partItem(item, part)
+    entries.push({...asked, measure: 'count', item: made.item, row: made.row ?? row, hedges: [...hedges]}, mode)
+  }
+}
+
 interface Fruit {
   readonly amount: Amount
   readonly item: string
@@ -46,10 +71,11 @@ export function fruitsBehind(view: View, at: number, to: number): readonly Fruit
   const amount = readAmount(view, from, to)
   // "the rind of two lemons and one of orange"
   const noun = amount === null ? null : readNoun(view, words[amount.next] === 'of' ? amount.next + 1 : amount.next, to, false)
-  if (amount === null || noun === null || noun.row === null || noun.item !== noun.row.id || !isSqueezed(noun.row)) return []
+  const row = squeezedRow(noun)
+  if (amount === null || noun === null || row === null) return []
   const past = words[noun.next] === ',' ? noun.next + 1 : noun.next
   if (past < to && tokens[past]!.block === tokens[at]!.block && USED_WHOLE.test(words[past]!)) return []
-  const fruit = {amount, item: noun.item, row: noun.row, next: noun.next}
+  const fruit = {amount, item: noun.item, row, next: noun.next}
   const more = fruitsBehind(view, noun.next, to)
   return last || more.length > 0 ? [fruit, ...more] : []
 }
@@ -59,8 +85,7 @@ export function isAskedOfFruit(view: View, at: number, to: number, parts: readon
   const {words} = view
   if (!parts.every((part) => OF_A_FRUIT.test(` ${part}`)) || NOT_ASKED.test(words[at - 1]!)) return false
   const amount = readAmount(view, at, to)
-  const noun = amount === null ? null : readNoun(view, amount.next, to, false)
-  return noun !== null && noun.row !== null && noun.item === noun.row.id && isSqueezed(noun.row)
+  return amount !== null && squeezedRow(readNoun(view, amount.next, to, false)) !== null
 }
 
 /** Said of the whole fruit, and thrown away: "peel 2 oranges". */
@@ -106,25 +131,10 @@ const fruitPart = (word: string): string | undefined => {
 
 /** "1 lemon, zest and juice": its parts as entries, and the token after them; −1 where the fruit is used whole. `at` is where the entry begins. */
 export function fruitInParts(entries: Entries, at: number, quantity: Quantity, noun: Noun, to: number): number {
-  if (quantity.measure !== 'count' || noun.row === null || noun.item !== noun.row.id || !isSqueezed(noun.row)) return -1
-  const found = partsBehind(entries.view, noun.next, to)
-  if (found === null) return -1
-  for (const part of found.parts) {
-    const made = partItem(noun.item, part)
-    entries.push(
-      {
-        start: at,
-        next: found.next,
-        low: quantity.low,
-        high: quantity.high,
-        measure: 'count',
-        item: made.item,
-        row: made.row ?? noun.row,
-        hedges: [...quantity.hedges],
-        confidence: 0.9,
-      },
-      'list',
-    )
-  }
+  const row = quantity.measure === 'count' ? squeezedRow(noun) : null
+  const found = row === null ? null : partsBehind(entries.view, noun.next, to)
+  if (row === null || found === null) return -1
+  const {low, high, hedges} = quantity
+  putParts(entries, found.parts, {start: at, next: found.next, low, high, item: noun.item, row, hedges, confidence: 0.9}, 'list')
   return found.next
 }

@@ -1,7 +1,7 @@
-import {heatChanges} from '../lexicon/grammar-words.js'
 import {wordsUsed} from '../lexicon/row.js'
 import type {TimeWord} from '../lexicon/schema.js'
 import {timeWords} from '../lexicon/time-words.js'
+import {CHANGES} from './heat-words.js'
 import type {Token} from './section.js'
 import {endsSentence, REACH} from './sentences.js'
 import type {TimePhrase} from './types.js'
@@ -111,7 +111,6 @@ export function goesOn(tokens: readonly Token[], before: number, from: number, t
   return tokens[to + 1]?.word !== 'if' && tokens[to + 2]?.word !== 'if'
 }
 
-const CHANGES: ReadonlySet<string> = new Set(heatChanges)
 const WHAT_CHANGES = /^(?:heat|temperature|oven|temp|hitze|temperatur|ofen)$/
 const FIGURE = /^\d{3}$/
 

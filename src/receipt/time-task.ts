@@ -1,9 +1,9 @@
-import {cardinals, heatChanges} from '../lexicon/grammar-words.js'
+import {cardinals} from '../lexicon/grammar-words.js'
 import {itemAt} from '../lexicon/index.js'
 import {tasks} from '../lexicon/oven-words.js'
-import {isTimeCookedAt} from './cooked-at.js'
+import {isTimeCookedAt} from './cooks-in-oven.js'
 import {DRIES, isDriedWarm, LEAST_DRYING} from './drying-heat.js'
-import {set} from './heat-words.js'
+import {CHANGES, set} from './heat-words.js'
 import {coldPlaceAt, risingWordAt} from './rising-words.js'
 import type {Section, Token} from './section.js'
 import {endsSentence, isStop, REACH, sentenceAt, sentenceHas} from './sentences.js'
@@ -118,7 +118,6 @@ function isAfterChange(tokens: readonly Token[], from: number): boolean {
   return false
 }
 
-const CHANGES: ReadonlySet<string> = new Set(heatChanges)
 const BEHIND_FIGURE = /^(?:for|about|a|further|another|°|℃|℉|degrees?|grad|c|f|,|fan|\(|\)|\/|gas|mark)$/
 
 /** Words between a place and the time it is said of that make it another step's. */
@@ -528,7 +527,7 @@ function isHeat(tokens: readonly Token[], k: number, least: number): boolean {
   const next = tokens[k + 1]
   if (next === undefined || next.block !== block) return false
   if (word === 'gas') return next.kind === 'number' || next.word === 'mark'
-  if (kind !== 'number' || den !== 1 || num < least || num > 550) return false
+  if (kind !== 'number' || den !== 1 || num < least || num > HOTTEST_HEAT) return false
   return /^(?:°|℃|℉|degrees?|grad)$/.test(next.word) || (/^[cf]$/.test(next.word) && (next.capital || !next.gap))
 }
 
@@ -551,8 +550,9 @@ function isDriedHot(tokens: readonly Token[], from: number, to: number): boolean
   return false
 }
 
-/** Degrees of either scale that are an oven's and no dough's or milk's. */
-const LEAST_HEAT = 130
+/** Degrees of either scale that are an oven's and no dough's or milk's, and the most that are. */
+export const LEAST_HEAT = 130
+export const HOTTEST_HEAT = 550
 
 /** Where a time stands alone ("Time: 1 hour"): baking if the receipt bakes, else boiling if it boils. */
 export function mainTask(tokens: readonly Token[]): TimePhrase['of'] | null {
