@@ -1,3 +1,4 @@
+import {toHtml} from 'hast-util-to-html'
 import {describe, expect, it} from 'vitest'
 import {barred, barredByItself} from '../src/plan/alone.js'
 import {floorGrid} from '../src/plan/floor-grid.js'
@@ -7,6 +8,7 @@ import {rules} from '../src/plan/rules.js'
 import {generator} from '../src/plan/search.js'
 import type {Plan, PlanProblem} from '../src/plan/types.js'
 import type {Dish, HeatNeed} from '../src/scale/types.js'
+import {daySheet, heatSheet} from '../src/sheets/day-sheet.js'
 import {planText, scoreLines} from '../src/sheets/plan-text.js'
 import {plainStyle} from '../src/sheets/style.js'
 import {day, dish, fallingOven, fires, problem, randomDay} from './plan-fixtures.js'
@@ -108,6 +110,11 @@ describe('a dish that no fire can bake', () => {
     expect(text).toContain('Nothing that is asked for has a place: do not light a fire for this plan.')
     for (const untrue of ['Fire lit', 'Wood:', 'can be followed', 'ask for less', 'Score:']) expect(text).not.toContain(untrue)
     expect(scoreLines(plan, p, plainStyle)).toEqual([])
+    const view = {plan, problem: p, oven: {name: 'Oven'} as never}
+    expect(toHtml(daySheet(view, plainStyle))).not.toMatch(/Readings to write in/)
+    const heat = toHtml(heatSheet(view, plainStyle))
+    expect(heat).toContain('do not light a fire for this plan')
+    expect(heat).not.toContain('<svg')
   })
 
   it('bars nothing that can be baked', () => {

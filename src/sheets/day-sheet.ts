@@ -7,7 +7,7 @@ import {clock, dayName, dayOf, stepTime, temperatures, timeOfDay} from './figure
 import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
 import {chartData, concerned, type Numbered, numbered, valueAt} from './heat-data.js'
-import {standsLine} from './left-out.js'
+import {isForNothing, standsLine} from './left-out.js'
 import {signIn, stepWords, waysTold} from './phrases.js'
 import {
   changed,
@@ -397,11 +397,16 @@ export function daySheet(view: PlanView, style: Style): Element {
         group.all.map((steps) => moment(steps, problem, dishes, style, known)),
       ),
     ]),
-    h(
-      'div',
-      {className: ['wide'], tabIndex: 0, role: 'region', ariaLabel: words['day.readings']},
-      readingTable(plan, problem.done?.now ?? Number.NEGATIVE_INFINITY, style),
-    ),
+    // Of a fire that is better not lit nothing is read.
+    ...(isForNothing(plan, problem)
+      ? []
+      : [
+          h(
+            'div',
+            {className: ['wide'], tabIndex: 0, role: 'region', ariaLabel: words['day.readings']},
+            readingTable(plan, problem.done?.now ?? Number.NEGATIVE_INFINITY, style),
+          ),
+        ]),
     h('section', {className: ['warn', 'small']}, [
       h('p', h('strong', words['plan.cautions'])),
       h(
@@ -420,12 +425,16 @@ export function heatSheet(view: PlanView, style: Style): Element {
   const dishes = numbered(plan, problem)
   return h('article', {className: ['sheet', 'heat-sheet']}, [
     h('h1', words['chart.title']),
-    h('figure', [heatChart(plan.forecast, data, {style}), h('figcaption', {className: ['small']}, words['chart.key'])]),
-    h(
-      'div',
-      {className: ['wide', 'small'], tabIndex: 0, role: 'region', ariaLabel: words['chart.table']},
-      loadTable(dishes, style, words['chart.table']),
-    ),
+    ...(isForNothing(plan, problem)
+      ? [h('p', standsLine(plan, problem, style))]
+      : [
+          h('figure', [heatChart(plan.forecast, data, {style}), h('figcaption', {className: ['small']}, words['chart.key'])]),
+          h(
+            'div',
+            {className: ['wide', 'small'], tabIndex: 0, role: 'region', ariaLabel: words['chart.table']},
+            loadTable(dishes, style, words['chart.table']),
+          ),
+        ]),
     ...(notesOf(plan).length > 0
       ? [
           h('section', {className: ['small']}, [
