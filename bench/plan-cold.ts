@@ -82,7 +82,7 @@ export async function run(): Promise<void> {
     const alone = median('-e', '0')
     console.log(`Node alone: ${alone.toFixed(0)} ms`)
     const tell = (what: string, day: string, read: number): void => {
-      const whole = median(command, 'plan', day)
+      const whole = median(command, 'plan', day, '--afresh')
       console.log(
         `${what}: ${whole.toFixed(0)} ms, ${(whole / alone).toFixed(0)} times that; start and reading ${read.toFixed(0)} ms, the plan ${(whole - read).toFixed(0)} ms`,
       )

@@ -12,8 +12,8 @@ try {
   for (const args of [
     ['translate', 'corpus-demo/receipts/apple-pies.md'],
     ['oven', 'corpus-demo/oven.md'],
-    ['plan', 'corpus-demo'],
-    ['sheets', 'corpus-demo', '--out', join(out, 'sheets')],
+    ['plan', 'corpus-demo', '--afresh'],
+    ['sheets', 'corpus-demo', '--afresh', '--out', join(out, 'sheets')],
   ]) {
     const {code, err} = await command.run(args)
     if (code === 2) throw new Error(`hearthfall ${args.join(' ')} failed: ${err}`)

@@ -26,6 +26,7 @@ export interface Command {
 const help: Option = {type: 'boolean', help: 'show this'}
 const out: Option = {type: 'string', value: 'DIR', help: 'write into this folder instead of the terminal'}
 const replace: Option = {type: 'boolean', help: 'overwrite files in DIR that are not ours'}
+const afresh: Option = {type: 'boolean', help: 'work it all out again, whatever was kept of this very day'}
 const units: Option = {
   type: 'string',
   value: 'UNITS',
@@ -98,6 +99,7 @@ export const commands: readonly Command[] = [
         value: 'TIME',
         help: 'plan from this time of the day on ("2:15 pm"); default: from the latest reading in the log',
       },
+      afresh,
       page: {type: 'string', value: 'FILE.html', help: 'write the whole tool as one page with this day inside'},
       units,
       clock,
@@ -139,6 +141,7 @@ export const commands: readonly Command[] = [
       degrees,
       language,
       now: {type: 'string', value: 'TIME', help: 'as for plan'},
+      afresh,
       replace,
       help,
     },

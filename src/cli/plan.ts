@@ -5,7 +5,7 @@ import {believe} from '../plan/believe.js'
 import {nothingAsked} from '../plan/day.js'
 import {morningOf, notChangeable} from '../plan/kept-days.js'
 import type {MadePlan} from '../plan/make.js'
-import {makePlan} from '../plan/make.js'
+import {makePlan, morningPlan} from '../plan/make.js'
 import {makeDishes} from '../scale/dishes.js'
 import {planMarkdown, planText} from '../sheets/plan-text.js'
 import type {Style} from '../sheets/style.js'
@@ -14,6 +14,7 @@ import type {Given} from './arguments.js'
 import {type DayFolder, readDayFolder} from './day-folder.js'
 import {Failure, messageLines, usageFailure} from './failure.js'
 import {readText, writeAll} from './files.js'
+import {keptPlans, nothingKept} from './kept-plans.js'
 import {messagesIn} from './language.js'
 import {keptFiles, logFiles} from './logs.js'
 import {builtPage, pageWith} from './page.js'
@@ -88,17 +89,18 @@ export function planOf(read: DayFolder, given: Given): MadePlan {
     log: null,
     dishes: [...scaled.dishes, ...scaled.spare],
   })
-  const made = makePlan({
+  const from = {
     scaled,
     oven: read.oven,
-    day: read.day,
+    day: morningOf(read),
     receipts: read.receipts,
     parameters: belief.parameters,
     corrections: belief.dishes,
-    log: read.log,
-    kept: read.kept,
-    ...nowGiven(given),
-  })
+  }
+  const kept = given.flag('afresh') ? nothingKept() : keptPlans(read.folder, from)
+  const morning = kept.morning ?? morningPlan(from)
+  const made = makePlan({...from, day: read.day, log: read.log, kept: read.kept, ...nowGiven(given)}, morning, kept.known)
+  kept.keep(morning)
   const wrong = made.messages.filter((m) => m.severity === 'error' && m.rule.startsWith('scale-'))
   if (wrong.length > 0) throw new Failure(wrong.map((m) => ({...m, file: join(read.folder, m.file)})))
   return {...made, said: [...belief.said, ...made.said]}

@@ -4,9 +4,10 @@ import {readOven} from '../oven/read.js'
 import type {OvenSpec, PastReading} from '../oven/types.js'
 import type {Corrections} from '../plan/again.js'
 import {type Belief, believe, loadsOf} from '../plan/believe.js'
+import {built} from '../plan/built.js'
 import {nothingAsked, readDay} from '../plan/day.js'
 import {copyToMake, itemsNoted, type KeptDay, keptAmong, morningOf, notChangeable} from '../plan/kept-days.js'
-import {begun, type MadePlan, type MakePlan, makePlan} from '../plan/make.js'
+import {type MadePlan, type MakePlan, makePlan, morningPlan} from '../plan/make.js'
 import type {Day} from '../plan/types.js'
 import {translate} from '../receipt/translate.js'
 import type {Message, Receipt, Translation} from '../receipt/types.js'
@@ -229,7 +230,7 @@ export function morningKey(files: Folder, date: string): string {
   const own = `${FIRINGS}${date}.`
   const from = morningFile(files, date)
   return fingerprint([
-    version,
+    built() ?? '',
     ...[...files.keys()]
       .filter((path) => !path.startsWith(own))
       .sort()
@@ -250,12 +251,6 @@ function morningFile(files: Folder, date: string): string {
   const {log} = logOf(path, day.zone, files.get(path) ?? '', null, ovenText(files))
   return madeOf({day, kept, log})
 }
-
-declare global {
-  /** Set by the build: a mark of the code, so that no plan of an older page is taken for this one's. */
-  var HEARTHFALL_BUILD: string | undefined
-}
-const version = globalThis.HEARTHFALL_BUILD ?? ''
 
 /**
  * Plan a folder, as the command does.
@@ -292,26 +287,21 @@ export function planFolder(
     options: watch,
   }
   const key = morningKey(files, day.date)
-  if (morning?.key !== key) morning = {key, made: makePlan({...input, day: morningOf(read as Whole)})}
+  if (morning?.key !== key) morning = {key, made: morningPlan({...input, day: morningOf(read as Whole)})}
   if (followed.key !== key) followed = {key, known: new Map()}
   const {made} = morning
   const of = madeOf({...read, day})
   const wrong = made.messages.flatMap((m) => (m.severity === 'error' && m.rule.startsWith('scale-') ? [{...m, file: of}] : []))
   if (wrong.length > 0) return {ok: false, messages: wrong}
-  const {log} = read
-  if (!log || log.lit === null) return {ok: true, read: {...read, day, oven}, made, believed: taught.said, today: []}
-  // The messages of the morning's plan are of what has been planned anew since.
-  const messages = made.messages.slice(0, made.messages.length - made.plan.messages.length)
-  const again = begun(
+  const again = makePlan(
     {
       ...input,
       kept: read.kept,
-      log,
+      log: read.log,
       options: {...watch, ...(effort ? {effort} : {})},
       ...(now === undefined ? {} : {now}),
     },
-    {...made, messages},
-    log,
+    made,
     followed.known,
   )
   const amiss = again.messages.filter((m) => m.severity === 'error' && m.rule.startsWith('scale-'))
@@ -325,7 +315,7 @@ export interface Morning {
   readonly made: MadePlan
 }
 
-/** `makePlan` would plan it at every note again, and a note changes nothing of it. */
+/** It would be planned at every note again, and a note changes nothing of it. */
 let morning: Morning | null = null
 
 /** How the day of a morning's plan was put right so far, for its next note. */

@@ -46,9 +46,28 @@ export interface MadePlan {
 /**
  * The whole chain from parsed files to a plan: dishes for the people and the floor, fires, and the day's plan.
  *
+ * @param morning the day's, where the caller has it: made by `morningPlan` of the same, whatever the log said then
+ * @param known see `planAgain`
  * @returns The plan with the problem it solves. `messages` are those of scaling and planning.
  */
-export function makePlan(given: MakePlan): MadePlan {
+export function makePlan(given: MakePlan, morning: MadePlan = morningPlan(given), known?: Corrections): MadePlan {
+  const {log} = given
+  if (log && log.lit !== null) return begun(given, morning, log, known)
+  // Said once: what no fire can have ready is late in every plan.
+  const early = tooEarly(morning.problem, morning.plan)
+  const told = morning.plan.messages.filter(
+    (m) => m.rule !== 'late' || !early.some((e) => e.line === m.line && e.column === m.column),
+  )
+  const plan = {...morning.plan, messages: [...early, ...told, ...unlit(log ?? null)]}
+  return {...morning, plan, messages: [...morning.messages, ...plan.messages]}
+}
+
+/**
+ * A day as it was planned before it began, whatever its log tells.
+ *
+ * @returns `messages` are those of scaling alone; those of the plan are in it.
+ */
+export function morningPlan(given: MakePlan): MadePlan {
   const input = {...given, day: morningOf(given)}
   const runs = new OvenRuns(input.oven)
   const made = filled(input, input.scaled ?? makeDishes({day: input.day, receipts: input.receipts, oven: input.oven}), runs)
@@ -56,15 +75,7 @@ export function makePlan(given: MakePlan): MadePlan {
   const dishes = learnt(made.dishes, input.corrections)
   const problem = problemOf(input, dishes, runs)
   const plan = planDay(problem, {...planning(input, dishes, runs), spare})
-  const {log} = input
-  if (!log || log.lit === null) {
-    // Said once: what no fire can have ready is late in every plan.
-    const early = tooEarly(problem, plan)
-    const told = plan.messages.filter((m) => m.rule !== 'late' || !early.some((e) => e.line === m.line && e.column === m.column))
-    const whole = {...plan, messages: [...early, ...told, ...unlit(log ?? null)]}
-    return {plan: whole, problem, dishes, spare, lines, messages: [...messages, ...whole.messages], said: []}
-  }
-  return begun(given, {plan, problem, dishes, spare, lines, messages, said: []}, log)
+  return {plan, problem, dishes, spare, lines, messages, said: []}
 }
 
 /**
