@@ -157,6 +157,26 @@ describe('a row of pans in an oven one pan wide, and one that has to go in befor
     }))
     expect(check(asked, {...plan, loads: through}).map((v) => v.rule)).toContain('reach')
   })
+  it('but is drawn when it is done where the other was set in later before it and outlasts it: that is to be shifted aside', () => {
+    const asked = inLine(60, 150)
+    const [first, last] = asked.done!.set
+    const later = {...asked, done: {...asked.done!, set: [first!, {...last!, at: 500}]}}
+    const plan = planDay(later, {simulate, effort: 'quick'})
+    const [deeper, outer] = drawsOf(plan)
+    expect(deeper).toBeLessThan(outer!)
+    expect(check(later, plan)).toEqual([expect.objectContaining({dish: 'behind 0', rule: 'reach', noted: true})])
+    expect(plan.messages.filter((m) => m.rule === 'log-places').map((m) => m.suggest)).toEqual([
+      'when it is drawn, shift aside or take out what stands before it',
+    ])
+  })
+  it('and waits for nothing where both would stand in one place: nobody knows which is before the other', () => {
+    const asked = inLine(60, 150)
+    const [first, last] = asked.done!.set
+    const alike = {...last!, placed: first!.placed.map((p) => ({...p, dish: last!.dish, y: p.y - 0.02}))}
+    const plan = planDay({...asked, done: {...asked.done!, set: [first!, alike]}}, {simulate, effort: 'quick'})
+    const [deeper, outer] = drawsOf(plan)
+    expect(deeper).toBeLessThan(outer!)
+  })
   it('and what is in its way is drawn a little before its best where that saves what is behind', () => {
     const asked = inLine(60, 66)
     const eager: PlanProblem = {

@@ -4,7 +4,7 @@ import type {FloorGrid} from './floor-grid.js'
 import {keptWarm, staysIn} from './keeps.js'
 import {dearFrom, feedsOf, type Job, shutTicks} from './model.js'
 import {rules} from './rules.js'
-import {blocks, bodyOf} from './seats.js'
+import {blocks, bodyOf, gap} from './seats.js'
 
 /**
  * The figures of the jobs that a layout reads, a row of numbers each, one number a job: jobs and dishes come in many shapes, and V8 throws
@@ -173,12 +173,26 @@ function partsOf(jobs: readonly Job[], curve: Curve, {asPlaced}: Margins): Pick<
   return {scale, shift, hotter}
 }
 
-/** For each job that is in the oven already, the others in it that stand in its way out. */
+/** Places are told to the millimetre: two may stand nearer by this, m, than they were given room. */
+const ROUNDED = 0.002
+
+/**
+ * For each job that is in the oven already, the others in it that have to be drawn before it can be. Where two would stand in one place, nobody
+ * knows which is in the way of the other; and what was set in later and wants longer than the one behind it bears is shifted aside for that.
+ */
 function inFront(jobs: readonly Job[], grid: FloorGrid): number[][] {
   const bodies = jobs.map(({dish, stood}) => (stood ?? []).map((v) => bodyOf(dish.vessel, v)))
+  const {clearance} = grid.ground.rules
   const lies = (v: number, u: number): boolean =>
-    bodies[v]!.some((other) => bodies[u]!.some((body) => blocks(grid.ground, other, body)))
+    bodies[v]!.some((other) =>
+      bodies[u]!.some((body) => blocks(grid.ground, other, body) && gap(other, body) >= clearance - ROUNDED),
+    )
+  const waitsFor = (u: number, v: number): boolean => {
+    const [behind, front] = [jobs[u]!, jobs[v]!]
+    const outlasts = front.since! + front.dish.need.minutes.likely > behind.since! + behind.dish.need.minutes.high
+    return lies(v, u) && (front.since! <= behind.since! || staysIn(behind.dish.need) || !outlasts)
+  }
   return jobs.map((job, u) =>
-    job.since === null ? [] : jobs.flatMap((other, v) => (v !== u && other.since !== null && lies(v, u) ? [v] : [])),
+    job.since === null ? [] : jobs.flatMap((other, v) => (v !== u && other.since !== null && waitsFor(u, v) ? [v] : [])),
   )
 }
