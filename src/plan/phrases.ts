@@ -285,6 +285,8 @@ export const phrases = {
   'remedy before night': 'Set {dishes} in before the night, at {at}, with the oven at {celsius}: {outcome}.',
   'remedy door open':
     'Leave the door open for {minutes} from {at}, so that the oven has fallen before the night, and note that: {outcome}.',
+  'remedy door open now':
+    'Leave the door open for {minutes} from {at}, so that the oven falls to what is to be set in, and note it when you shut it: {outcome}.',
   'remedy one move': 'Shift {dishes} aside for a moment at {at}, to reach {others}: {outcome}.',
   'remedy two moves': 'Shift {dishes} aside for a moment at {at} and {again}, to reach {others}: {outcome}.',
   'remedy leave out': 'Leave out {dishes}: {outcome}.',

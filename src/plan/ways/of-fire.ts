@@ -8,11 +8,12 @@ import {planDay} from '../planner.js'
 import {stillBurning} from '../still-burning.js'
 import type {Fired, FiringOption, Plan, PlanProblem, Remedy} from '../types.js'
 import {burnWays} from './burn-on.js'
+import {doorOpenNow} from './door-open.js'
 import {againWays} from './fire-again.js'
 
 /**
- * What a fire would do for the rest of a day: the one that burns, if it burned for longer or was raked out sooner; or another, where none
- * burns, for which a day planned in haste does not look.
+ * What a fire would do for the rest of a day: the one that burns, if it burned for longer or was raked out sooner; or, where none burns,
+ * another, or the door left open of an oven that is too hot, for which a day planned in haste does not look.
  *
  * @param plan the plan that was followed
  * @param rest the rest of the day
@@ -48,5 +49,5 @@ export function fireWays(
     const all = [{minutes: at - lit, firing: more}]
     return {firing, further: all, forecast: found.foresee(firesOf({further: all}))}
   }
-  return againWays(rest, planned, another, trying, planDay)
+  return [...againWays(rest, planned, another, trying, planDay), ...doorOpenNow(rest, planned, found, trying, planDay)]
 }

@@ -287,6 +287,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'remedy before night': '{dishes} noch vor der Nacht um {at} einschießen, bei {celsius} im Ofen: {outcome}.',
   'remedy door open':
     'Die Tür ab {at} {minutes} lang offen lassen, damit der Ofen vor der Nacht so weit gefallen ist, und das aufschreiben: {outcome}.',
+  'remedy door open now':
+    'Die Tür ab {at} {minutes} lang offen lassen, damit der Ofen auf das fällt, was als Nächstes hineinkommt, und es beim Schließen aufschreiben: {outcome}.',
   'remedy one move': '{dishes} um {at} für einen Augenblick beiseiterücken, um an {others} zu kommen: {outcome}.',
   'remedy two moves': '{dishes} um {at} und {again} für einen Augenblick beiseiterücken, um an {others} zu kommen: {outcome}.',
   'remedy leave out': '{dishes} weglassen: {outcome}.',
