@@ -3,7 +3,7 @@ import {OvenRuns} from '../oven/simulate.js'
 import type {Firing, Forecast, OvenEvent} from '../oven/types.js'
 import type {Dish} from '../scale/types.js'
 import {firstBurns} from './burns.js'
-import {twoFires} from './later-fires.js'
+import {twoFires} from './two-fires.js'
 import type {Day, Fired, FiringOption, PlanProblem} from './types.js'
 
 /** The day as data: the dishes, and one curve for each length of fire that could serve them. */
