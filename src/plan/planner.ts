@@ -107,10 +107,17 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
     some.reduce((a, b) => (better(a.laid.settled, b.laid.settled) === a.laid.settled ? a : b))
   const found = bestOf(tried)
   // Which of two fires are best is first asked of a few; those much like them, and shorter ones, may be better still.
-  const near = laidAfter(found.laid.settled, found.laid.settled.option.further)
+  // A trial, of which a day makes several, looks no further where two fires feed fewer people than one.
+  const {settled: first} = found.laid
+  const further = options.asTold === undefined || goWithout(first) <= goWithout(alone)
+  const near = further ? laidAfter(first, first.option.further) : []
   const best = bestOf([found, ...near])
-  const twice = afterBoth(weighedUp(best.on, grid, best.laid, options, tick), one, grid, options, tick)
+  const settledOn = ({on, laid}: (typeof tried)[number]): Settled =>
+    afterBoth(weighedUp(on, grid, laid, options, tick), one, grid, options, tick)
+  let twice = settledOn(best)
   if (alone === once.settled && !lacksNothing(twice)) alone = weighed()
+  // What looked better as laid out may come to less than what was found before.
+  if (best !== found && better(alone, twice) === alone) twice = settledOn(found)
   return {firings: [...firings, ...made], settled: better(alone, twice)}
 }
 
