@@ -2,7 +2,7 @@ import {beforeAll, describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {calibrate} from '../src/oven/calibrate.js'
 import {fireToCome} from '../src/oven/fire-again.js'
-import {forecast, likelyOnly, PRIOR} from '../src/oven/forecast.js'
+import {bakingAt, forecast, likelyOnly, PRIOR, usualFiring} from '../src/oven/forecast.js'
 import {pastFiring} from '../src/oven/learn.js'
 import {type FiringLog, type FurtherFire, type LogRow, readLog} from '../src/oven/log.js'
 import {OvenRuns} from '../src/oven/simulate.js'
@@ -10,11 +10,12 @@ import {planAgain} from '../src/plan/again.js'
 import {amiss, minutesLate} from '../src/plan/asked.js'
 import {check} from '../src/plan/check.js'
 import {firesOf} from '../src/plan/events.js'
-import {twoFires} from '../src/plan/later-fires.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
 import {simulator} from '../src/plan/simulator.js'
+import {twoFires, twoFiresNear} from '../src/plan/two-fires.js'
+import type {FiringOption} from '../src/plan/types.js'
 import {makeDishes} from '../src/scale/dishes.js'
 import {demoDay, inFolder} from './page-day.js'
 
@@ -314,6 +315,70 @@ describe('a second fire of a day that begins in the afternoon', () => {
     expect(twoFires({...of, day: {...of.day, fireFrom: 18 * 60}}, dishes, null, 24, new OvenRuns(read.oven))).toEqual([])
     const {plan} = makePlan({...of, receipts: read.receipts, scaled: {...all, dishes}})
     for (const {raked} of plan.fires ?? []) expect(raked).toBeLessThan(rules.nightFrom)
+  })
+})
+
+/** That bricks warm from a first fire want a short second one, and less wood: common practice, no source. */
+describe('a second fire that nothing waits hot for', () => {
+  const bread = all.dishes.find(({id}) => id === 'household-bread')!
+  const dishes = [10, 13, 17].map((hour, i) => ({...bread, id: `bread-${i}`, title: `Bread ${i}`, wantedBy: hour * 60}))
+  const day = {...read.day, firings: 2}
+  const {oven, receipts} = read
+  const second = ({further}: FiringOption) => further![0]!
+  /** The empty oven's heat when the second fire has soaked. */
+  const hotAt = (option: FiringOption): number => {
+    const {minutes, firing} = second(option)
+    return bakingAt(option.forecast, minutes + firing.burn + firing.soak)
+  }
+
+  it('is looked for among those as short as will do when it is lit, and those much like the best that was found', () => {
+    const runs = new OvenRuns(oven)
+    const fires = twoFires({oven, day}, dishes, null, 22, runs)
+    const fire = fires.find(({firing}) => firing.burn === 120)!
+    const {minutes, firing} = second(fire)
+    const near = twoFiresNear({oven, day}, dishes, fire, 22, runs)
+    for (const f of near) expect(f.firing.burn).toBe(120)
+    expect(new Set(near.map((f) => `${second(f).minutes} ${second(f).firing.burn}`)).size).toBe(near.length)
+    const shorter = near.filter((f) => second(f).firing.burn < firing.burn)
+    for (const f of shorter.filter((one) => second(one).firing.burn < 45))
+      expect([minutes, minutes + firing.burn - second(f).firing.burn]).toContain(second(f).minutes)
+    // The longer after the first it is lit, the cooler the bricks, and the longer a fire will do.
+    const enough = (later: number): number =>
+      Math.min(
+        ...near.flatMap((f) =>
+          second(f).minutes - f.forecast.ready === later && hotAt(f) >= bread.need.startLow + 30 ? [second(f).firing.burn] : [],
+        ),
+      )
+    expect(enough(150)).toBeLessThan(60)
+    expect(enough(240)).toBeGreaterThanOrEqual(enough(150))
+    expect(enough(330)).toBeGreaterThanOrEqual(enough(240))
+    expect(enough(330)).toBeLessThan(90)
+    const hot = dishes.map((d) => ({...d, wantedHot: true as const}))
+    expect(twoFiresNear({oven, day}, hot, fire, 22, runs)).toEqual([])
+  })
+
+  it('takes three ovenfuls of bread with less wood than a long one, and costs less', () => {
+    const {plan, problem} = makePlan({oven, day, receipts, scaled: {...all, dishes}})
+    expect([plan.unplaced, plan.late]).toEqual([[], undefined])
+    expect(plan.messages.filter(({rule}) => rule?.startsWith('checker'))).toEqual([])
+    expect(plan.fires![1]!.firing.burn).toBeLessThanOrEqual(45)
+    const firings = problem.firings.map((option): FiringOption => {
+      if (!option.further) return option
+      const further = [{...second(option), firing: usualFiring(oven, 90)}]
+      const hours = (option.forecast.baking.likely.length * option.forecast.step) / 60
+      const given = {firing: option.firing, parameters: likelyOnly(PRIOR), events: firesOf({further}), hours}
+      return {...option, further, forecast: forecast(oven, given)}
+    })
+    const long = planDay({...problem, firings}, {simulate: simulator({oven})})
+    expect(plan.score.total).toBeLessThan(long.score.total)
+    expect(plan.score.wood).toBeLessThan(long.score.wood)
+  }, 60_000)
+
+  it('comes after a first one that is no longer than a warm oven wants', () => {
+    const warm = {...oven, start: {celsius: 150, damp: false}}
+    const fires = twoFires({oven: warm, day}, dishes, null, 22, new OvenRuns(warm))
+    expect(fires.length).toBeGreaterThan(0)
+    for (const {firing} of fires) expect(firing.burn).toBeLessThanOrEqual(60)
   })
 })
 

@@ -18,7 +18,8 @@ const RAKED_COALS = 0.06
  */
 const SMOKE = 0.04
 const SMOKE_COLD = 0.12
-const SOOT_CLEARS = 340
+/** °C of the vault's face at which its soot burns off, and the walls are white (from memory: 315–370 °C). */
+export const SOOT_CLEARS = 340
 /** Kilograms of air that a kilogram of dry wood needs, and the excess an open mouth draws. */
 const STOICHIOMETRIC = 6.1
 const EXCESS = 2

@@ -2,73 +2,16 @@ import {writeClock} from '../measure/quantity.js'
 import type {FireToCome} from '../oven/fire-again.js'
 import {forecast, likelyOnly, PRIOR, usualFiring} from '../oven/forecast.js'
 import type {FiringLog, LogRow} from '../oven/log.js'
-import type {OvenRuns} from '../oven/simulate.js'
 import type {Firing, OvenEvent, OvenSpec} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {ACROSS, type Curve, doseNeeded, doseTable} from './curve.js'
 import {firesOf} from './events.js'
-import {dueOf, hotFromOf, latestLit} from './model.js'
 import {rules} from './rules.js'
 import {inTurn, placeIn} from './told.js'
-import type {Day, Fired, FiringOption, Plan, PlanProblem} from './types.js'
+import type {Fired, FiringOption, Plan, PlanProblem} from './types.js'
 
-/** A second fire in the day: which there are to choose from, and what has become of it once the day has begun. */
-
-/**
- * Minutes after the first fire's soak at which a second is lit, and how long it burns: enough to choose from. And how long both burn where
- * the second is lit for what the day wants hot: a short fire on bricks that are warm.
- */
-const choices = {after: [150, 240, 330], burns: [60, 90, 120], hotFirsts: [75, 105, 135, 180], hotBurns: [30, 45, 60]} as const
-
-/**
- * Fires in two: the first, and a second lit some hours after it.
- *
- * @param first Minutes of the first fire, or null for several.
- * @param hours Of forecast.
- */
-export function twoFires(
-  input: Fired & {readonly day: Day},
-  dishes: readonly Dish[],
-  first: number | null,
-  hours: number,
-  runs: OvenRuns,
-): FiringOption[] {
-  const parameters = likelyOnly(input.parameters ?? PRIOR)
-  const out: FiringOption[] = []
-  const hot = dishes.some((dish) => Number.isFinite(hotFromOf(dish)))
-  const firsts = hot ? choices.hotFirsts : first !== null ? [Math.min(first, 180)] : [120, 150, 180]
-  const agains = hot ? choices.hotBurns : first !== null ? choices.burns.slice(0, 2) : choices.burns.slice(1, 2)
-  for (const burn of firsts) {
-    const firing = usualFiring(input.oven, burn)
-    for (const again of agains)
-      for (const after of aftersFor(input, dishes, firing, usualFiring(input.oven, again))) {
-        const minutes = Math.ceil((burn + firing.soak + after) / 5) * 5
-        const further = [{minutes, firing: usualFiring(input.oven, again)}]
-        // Nobody rakes out a fire in the night.
-        if (latestLit({further}) < input.day.fireFrom) continue
-        out.push({firing, further, forecast: forecast(input.oven, {firing, parameters, events: firesOf({further}), hours, runs})})
-      }
-  }
-  return out
-}
-
-/** Minutes after the first fire's soak at which a second may be lit: so that what the day wants hot meets it, and the rest the first. */
-function aftersFor({day}: {readonly day: Day}, dishes: readonly Dish[], first: Firing, again: Firing): readonly number[] {
-  const due = dishes.flatMap((dish): {hot: boolean; at: number}[] => {
-    const by = dueOf(dish, day.serve)
-    return by === null ? [] : [{hot: Number.isFinite(hotFromOf(dish)), at: by - dish.need.minutes.likely}]
-  })
-  const ready = Math.max(day.fireFrom + first.burn + first.soak, Math.min(...due.flatMap(({hot, at}) => (hot ? [] : [at]))))
-  const latest = due.flatMap(({hot, at}) => (hot ? [at - again.burn - again.soak - ready - HOT_SLACK] : []))
-  const after = [...new Set(latest)].filter((minutes) => Number.isFinite(minutes) && minutes >= LEAST_AFTER)
-  return after.length > 0 ? after : choices.after
-}
-
-/** Minutes between a second fire's being ready and the last moment for what it is lit for: the fire is chosen before the loads are. */
-const HOT_SLACK = 20
-/** Minutes that a first fire's heat is baked in at least before another is lit. */
-const LEAST_AFTER = 60
+/** A second fire of a day that has begun: what has become of it. */
 
 /**
  * The fires lit again later in the day, from the first one's lighting: as the log tells of them, the rest as planned.

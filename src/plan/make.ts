@@ -8,13 +8,13 @@ import {type Corrections, type PlanAgain, planAgain} from './again.js'
 import {minutesLateIn} from './asked.js'
 import {type AtMost, type FillLimit, floorFilling} from './fill.js'
 import {askedOtherwise, type KeptDay, morningOf} from './kept-days.js'
-import {twoFires} from './later-fires.js'
 import {learnt} from './learnt.js'
 import type {PlanOptions} from './options.js'
 import {planDay} from './planner.js'
 import {hoursOf, problemOf} from './problem.js'
 import {simulator} from './simulator.js'
 import {tooEarly} from './too-early.js'
+import {twoFires, twoFiresNear} from './two-fires.js'
 import type {Plan, PlanProblem} from './types.js'
 import {unlit} from './unlit.js'
 
@@ -123,7 +123,10 @@ function filled(input: MakePlan, made: ReturnType<typeof makeDishes>, runs: Oven
 const planning = (input: MakePlan, dishes: readonly Dish[], runs: OvenRuns): PlanOptions => ({
   ...input.options,
   simulate: simulator(input, runs),
-  secondFires: (first) => twoFires(input, dishes, first?.burn ?? null, hoursOf(input.day, dishes), runs),
+  secondFires: (first, further) =>
+    first && further
+      ? twoFiresNear(input, dishes, {firing: first, further}, hoursOf(input.day, dishes), runs)
+      : twoFires(input, dishes, first?.burn ?? null, hoursOf(input.day, dishes), runs),
   firesFor: (day, some) => {
     const of = {...input, day}
     return {...planning(of, some, runs), firings: problemOf(of, some, runs).firings}

@@ -28,9 +28,9 @@ export interface PlanOptions {
   readonly spare?: readonly Dish[]
   /**
    * Firings of two fires, the first being as long as this one; null: those that a day to be fired twice has to choose from. For a day that one
-   * fire cannot do, or as a remedy.
+   * fire cannot do, or as a remedy. With the second of a plan as well: those to go on to from it.
    */
-  readonly secondFires?: (first: FiringOption['firing'] | null) => readonly FiringOption[]
+  readonly secondFires?: (first: FiringOption['firing'] | null, second?: FiringOption['further']) => readonly FiringOption[]
   /** The fires that there are to choose from where the day, or its dishes, are changed so. */
   readonly firesFor?: (day: Day, dishes: readonly Dish[]) => DayFires
   /** What each dish of a receipt's file needs, by its id, where the front matter of that states the oven's heat, °C; absent where there are no receipts. */

@@ -87,9 +87,13 @@ export const phrases = {
     'Keep the door shut until {until}, as the receipt asks: {dishes}. It is opened at {opened} all the same, for what is done or waits then: be quick.',
   'shut empty': 'Shut the door.',
   'sign coals': 'The wood has burned to coals and the walls over the fire are burning white.',
+  'sign coals dark':
+    'The wood has burned to coals. Do not wait for white walls: this fire does not get them hot enough to burn off their soot.',
   'sign walls': 'The soot has burned off: the walls are white.',
   'sign flame': 'A clear flame along the vault.',
   'sign floor': 'No glow on the floor; the damp cloth hisses.',
+  'sign floor dark':
+    'No glow on the floor; the damp cloth hisses. At the end of the soak the floor is at about {celsius}. {sign}',
   'sign soak': 'The door is warm; no smell of smoke.',
   'sign flour scorches': 'Flour on the floor goes dark brown in a minute; it must not blacken at once.',
   'sign flour browns': 'Flour on the floor browns slowly; you can hold your arm in for a count of {count}.',

@@ -90,8 +90,8 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
   const made: FiringOption[] = []
   const laidOn = (on: PlanProblem): {on: PlanProblem; laid: Laid} => ({on, laid: inParts(on, grid, options, tick)})
   /** Second fires for a first one as long as that of a plan, where they have not been looked at. */
-  const laidAfter = ({option}: Settled): {on: PlanProblem; laid: Laid}[] => {
-    const again = options.secondFires?.(option.firing).filter((f) => !looked.has(firesOf(f))) ?? []
+  const laidAfter = ({option}: Settled, further?: FiringOption['further']): {on: PlanProblem; laid: Laid}[] => {
+    const again = options.secondFires?.(option.firing, further).filter((f) => !looked.has(firesOf(f))) ?? []
     for (const f of again) looked.add(firesOf(f))
     made.push(...again)
     return again.length > 0 ? [laidOn({...any, firings: again})] : []
@@ -103,9 +103,21 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
     alone = weighed()
     tried.push(...laidAfter(alone))
   }
-  const best = tried.reduce((a, b) => (better(a.laid.settled, b.laid.settled) === a.laid.settled ? a : b))
-  const twice = afterBoth(weighedUp(best.on, grid, best.laid, options, tick), one, grid, options, tick)
+  const bestOf = (some: typeof tried) =>
+    some.reduce((a, b) => (better(a.laid.settled, b.laid.settled) === a.laid.settled ? a : b))
+  const found = bestOf(tried)
+  // Which of two fires are best is first asked of a few; those much like them, and shorter ones, may be better still.
+  // A trial, of which a day makes several, looks no further where two fires feed fewer people than one.
+  const {settled: first} = found.laid
+  const further = options.asTold === undefined || goWithout(first) <= goWithout(alone)
+  const near = further ? laidAfter(first, first.option.further) : []
+  const best = bestOf([found, ...near])
+  const settledOn = ({on, laid}: (typeof tried)[number]): Settled =>
+    afterBoth(weighedUp(on, grid, laid, options, tick), one, grid, options, tick)
+  let twice = settledOn(best)
   if (alone === once.settled && !lacksNothing(twice)) alone = weighed()
+  // What looked better as laid out may come to less than what was found before.
+  if (best !== found && better(alone, twice) === alone) twice = settledOn(found)
   return {firings: [...firings, ...made], settled: better(alone, twice)}
 }
 

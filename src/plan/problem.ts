@@ -2,11 +2,9 @@ import {forecast, likelyOnly, PRIOR, usualFiring} from '../oven/forecast.js'
 import {OvenRuns} from '../oven/simulate.js'
 import type {Firing, Forecast, OvenEvent} from '../oven/types.js'
 import type {Dish} from '../scale/types.js'
-import {twoFires} from './later-fires.js'
+import {firstBurns} from './burns.js'
+import {twoFires} from './two-fires.js'
 import type {Day, Fired, FiringOption, PlanProblem} from './types.js'
-
-/** Lengths of fire considered, min. */
-const burns = [45, 60, 75, 90, 105, 120, 135, 150, 165, 180, 195, 210, 240, 300] as const
 
 /** The day as data: the dishes, and one curve for each length of fire that could serve them. */
 export function problemOf(
@@ -21,12 +19,13 @@ export function problemOf(
   const firings: FiringOption[] = []
   const make = (firing: Firing, events: readonly OvenEvent[] = []): Forecast =>
     forecast(input.oven, {firing, parameters: likely, events, hours, runs})
+  const burns = firstBurns(input.oven)
   for (const burn of burns) {
     const firing = usualFiring(input.oven, burn)
     const f = make(firing)
     const peak = f.baking.likely[Math.round(f.ready / f.step)] ?? 0
     // A fire too weak for the hottest dish is of no use; one that leaves the oven far too hot only burns wood and time.
-    if (peak < hottest && burn < 300) continue
+    if (peak < hottest && burn < burns.at(-1)!) continue
     firings.push({firing, forecast: f})
     if (peak > hottest + 220) break
   }

@@ -9,6 +9,7 @@ import {doughSteps, type PutStep} from './dough-steps.js'
 import {doughsOf, leftOver} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
 import {fedAt, type Hands} from './hands.js'
+import {fireSigns, signOf} from './heat-signs.js'
 import {keepingOf} from './keeping.js'
 import {staysIn} from './keeps.js'
 import {makingsOf} from './making.js'
@@ -227,8 +228,10 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           sign: p('sign flame'),
           behind: p('behind fire'),
         })
-      put(4, fire.raked, 'rake', [], null, p('rake'), {sign: p('sign coals'), ahead: p('ahead coals'), behind: p('behind coals')})
-      put(5, fire.raked, 'soak', [], null, p('soak', {soak: min(fire.firing.soak)}), {sign: p('sign floor')})
+      const since = {lit: fire.lit - plan.lit, raked: fire.raked - plan.lit, ready: fire.ready - plan.lit}
+      const signs = fireSigns(forecast, since)
+      put(4, fire.raked, 'rake', [], null, p('rake'), {sign: signs.rake, ahead: p('ahead coals'), behind: p('behind coals')})
+      put(5, fire.raked, 'soak', [], null, p('soak', {soak: min(fire.firing.soak)}), {sign: signs.soak})
     })
     const draws = new Map<
       number,
@@ -445,15 +448,6 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
 /** What dries with the door ajar would be steamed with it shut. */
 const behindDraw = (ajar: boolean, kept: boolean): PhraseId =>
   ajar ? (kept ? 'behind draw ajar kept' : 'behind draw ajar') : kept ? 'behind draw kept' : 'behind draw'
-
-/** What to look for at a heat: flour (#13493, 1829), paper (F. White, 1932). */
-function signOf(celsius: number): Phrase {
-  if (celsius >= 250) return phrase('sign flour scorches')
-  if (celsius >= 205) return phrase('sign flour browns', {count: 20})
-  if (celsius >= 163) return phrase('sign paper', {colour: {unit: 'word', word: 'golden'}})
-  if (celsius >= 121) return phrase('sign paper', {colour: {unit: 'word', word: 'pale brown'}})
-  return phrase('sign arm', {count: {unit: 'count', value: 60}})
-}
 
 /** How many pairs of hands would make up all of a plan's dishes in time; null where a kitchen full would not. */
 function pairsFor(problem: PlanProblem, plan: Plan, hands: Hands, now: number): number | null {

@@ -87,9 +87,13 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     'Tür geschlossen halten bis {until}, wie es das Rezept verlangt: {dishes}. Um {opened} wird sie doch geöffnet, für das, was dann fertig ist oder wartet: rasch.',
   'shut empty': 'Tür zu.',
   'sign coals': 'Das Holz ist zu Glut verbrannt, und die Wände über dem Feuer brennen weiß.',
+  'sign coals dark':
+    'Das Holz ist zu Glut verbrannt. Nicht auf weiße Wände warten: dieses Feuer macht sie nicht so heiß, dass ihr Ruß wegbrennt.',
   'sign walls': 'Der Ruß ist weggebrannt: die Wände sind weiß.',
   'sign flame': 'Eine klare Flamme das Gewölbe entlang.',
   'sign floor': 'Kein Glimmen auf dem Herd; der feuchte Lappen zischt.',
+  'sign floor dark':
+    'Kein Glimmen auf dem Herd; der feuchte Lappen zischt. Am Ende des Ausgleichens hat der Herd etwa {celsius}. {sign}',
   'sign soak': 'Die Tür ist warm; kein Rauchgeruch.',
   'sign flour scorches': 'Mehl auf dem Herd wird in einer Minute dunkelbraun; schwarz darf es nicht gleich werden.',
   'sign flour browns': 'Mehl auf dem Herd bräunt langsam; der Arm hält es aus, bis du {count} gezählt hast.',

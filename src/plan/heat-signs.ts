@@ -1,0 +1,44 @@
+import {SOOT_CLEARS} from '../oven/fire.js'
+import type {Forecast} from '../oven/types.js'
+import {sample} from './curve.js'
+import {phrase} from './phrases.js'
+import type {Phrase} from './types.js'
+
+/** What tells without a thermometer how hot an oven is, in words. */
+
+/** What to look for at a heat, °C: flour (#13493, 1829), paper (F. White, 1932). */
+export function signOf(celsius: number): Phrase {
+  if (celsius >= 250) return phrase('sign flour scorches')
+  if (celsius >= 205) return phrase('sign flour browns', {count: 20})
+  if (celsius >= 163) return phrase('sign paper', {colour: {unit: 'word', word: 'golden'}})
+  if (celsius >= 121) return phrase('sign paper', {colour: {unit: 'word', word: 'pale brown'}})
+  return phrase('sign arm', {count: {unit: 'count', value: 60}})
+}
+
+/** What tells that a fire has burned long enough, and that its heat has evened out. */
+export interface FireSigns {
+  readonly rake: Phrase
+  readonly soak: Phrase
+}
+
+/**
+ * The signs of a fire. Walls that it never makes hot enough for their soot to burn off stay dark however long they are watched: then what tells
+ * is the floor, by flour or a thermometer, once the oven is swept and has soaked. The vault is one face to the model and clears at the crown
+ * first, so that its mean tells of the walls over the fire.
+ *
+ * @param forecast of the day, minutes from the lighting of its first fire
+ * @param fire when it is lit, raked out and ready, minutes from there
+ */
+export function fireSigns({vault, floor, baking, step}: Forecast, fire: {lit: number; raked: number; ready: number}): FireSigns {
+  const burning = vault.likely.slice(Math.floor(fire.lit / step), Math.ceil(fire.raked / step) + 1)
+  if (Math.max(...burning) >= SOOT_CLEARS) return {rake: phrase('sign coals'), soak: phrase('sign floor')}
+  const celsius = sample(floor.likely, step, fire.ready)
+  const sign = signOf(sample(baking.likely, step, fire.ready))
+  return {
+    rake: phrase('sign coals dark'),
+    soak: phrase('sign floor dark', {
+      celsius: {unit: 'celsius', value: celsius},
+      sign: {unit: 'sentences', phrases: [sign]},
+    }),
+  }
+}
