@@ -12,7 +12,8 @@ import {problemOf} from '../src/plan/problem.js'
 import {standingAgain} from '../src/plan/standing-again.js'
 import {lossesOf, toldOf} from '../src/plan/told.js'
 import type {Load, Plan} from '../src/plan/types.js'
-import {setInBeyond} from '../src/plan/unlogged.js'
+import {drawnUnlogged, setInBeyond} from '../src/plan/unlogged.js'
+import type {Message} from '../src/receipt/types.js'
 import {namesInLog} from '../src/scale/slug.js'
 import {changeWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
@@ -135,6 +136,20 @@ describe('what something that the log tells of went in too soon for', () => {
     const done = again(late, [late, next.id, 'set in'])
     expect(done.problem.done!.set.find(({dish: id}) => id === first.id)!.drawn).toBeLessThanOrEqual(late)
     expect(done.plan.messages.map(({rule}) => rule)).not.toContain('not-in-unlogged')
+  })
+  it('is told where it is thought to be out before its time, though the log has it only set in', () => {
+    const bread = problem.dishes.find(({file}) => file.endsWith('household-bread.md'))!
+    const {likely} = bread.need.minutes
+    const told = (drawn: number, ...more: readonly string[]): Message[] => {
+      const rows = [`| 10:45 | household-bread | set in | |`, `| ${clock(645 + drawn)} | apple-pies | set in | |`, ...more]
+      const text = `---\ndate: ${day.date}\nlit: 5:45\nraked: 8:15\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${rows.join('\n')}\n`
+      const set = [{dish: bread.id, count: bread.count, at: 645, drawn: 645 + drawn, placed: []}]
+      const done = {now: 800, lit: 345, set, plan: null}
+      return drawnUnlogged({...problem, done}, new Map([[bread.id, bread]]), readLog(text, 'log.md').log!)
+    }
+    expect(told(likely - 10)).toMatchObject([{severity: 'warning', rule: 'drawn-unlogged', times: [645 + likely - 10]}])
+    expect(told(likely)).toEqual([])
+    expect(told(likely - 10, `| ${clock(645 + likely - 10)} | household-bread | drawn | |`)).toEqual([])
   })
   it('is not in until that is noted, where it was noted that it waits', () => {
     const now = first.at + 30

@@ -15,7 +15,7 @@ import {byOwnNames} from './own-names.js'
 import {rules} from './rules.js'
 import {type SpareBaked, spareBaked, spareSetIn} from './spare-set-in.js'
 import type {Change, Day, Fired, Plan, PlanProblem} from './types.js'
-import {goneUnlogged, notInUnlogged, rakingUnlogged, setInBeyond, unlogged, woodUnlogged} from './unlogged.js'
+import {drawnUnlogged, goneUnlogged, notInUnlogged, rakingUnlogged, setInBeyond, unlogged, woodUnlogged} from './unlogged.js'
 import {unrisen} from './unrisen.js'
 import {untimelyLoad} from './untimely.js'
 import {unfinished} from './wanting.js'
@@ -201,6 +201,7 @@ function toldOfDay(
     ...notInUnlogged(passedOver, rest, byId),
     ...unlogged(rest, byId, log),
     ...goneUnlogged(rest, byId, log, notEaten),
+    ...drawnUnlogged(rest, byId, log),
     ...woodUnlogged(log, plan, firing.wood),
     ...rakingUnlogged(log, plan),
     ...fireUnlogged(rest, log, unlit),

@@ -116,6 +116,34 @@ export function goneUnlogged(
   ]
 }
 
+/**
+ * What the log has set in and is taken to have been drawn sooner than it was meant to be, since something else went in that was to go in after
+ * it: it may stand in the oven still. Told for as long as the day lasts, each dish once.
+ */
+export function drawnUnlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
+  const {set} = done!
+  const told = new Set<string>()
+  return set.flatMap(({dish: id, at, drawn, lost}): Message[] => {
+    const dish = dishes.get(id)
+    if (!dish || drawn === null || lost || told.has(id)) return []
+    if (!rowAt(log, 'set in', at, dish) || rowAt(log, 'drawn', drawn, dish)) return []
+    if (drawn - at >= dish.need.minutes.likely - rules.tick) return []
+    const other = log.rows.find(({what, at: then}) => what === 'set in' && then === drawn)
+    if (!other) return []
+    told.add(id)
+    return [
+      {
+        ...lineOf(day, dish),
+        severity: 'warning',
+        rule: 'drawn-unlogged',
+        reason: `${withoutBatch(dish.title)}: taken to have been drawn at ${writeClock(drawn)}, ${writeDuration(drawn - at)} after it was set in, when something was set in that was to follow it; the log does not tell`,
+        times: [drawn],
+        suggest: 'if it is in the oven, note that it is still in, and plan again; if not, note when it was drawn',
+      },
+    ]
+  })
+}
+
 /** The wood that is taken to have been burned, where the log does not tell: all that is reckoned of the oven begins with it. */
 export function woodUnlogged(log: FiringLog, plan: Plan, wood: number): Message[] {
   if (log.raked === null || log.wood !== null) return []

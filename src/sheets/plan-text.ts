@@ -147,6 +147,7 @@ const atOnce: ReadonlySet<string> = new Set([
   'set-in-beyond',
   'spare-set-in',
   'gone-unlogged',
+  'drawn-unlogged',
   'not-in-unlogged',
   'log-unlit',
   'raking-unlogged',

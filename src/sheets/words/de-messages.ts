@@ -211,6 +211,22 @@ export const deMessages: Book['sentences'] = [
     '{n} dishes are taken to have been set in and drawn, and the log tells of neither: {list}',
     '{n} Gerichte wohl eingeschossen und ausgezogen; im Ofenbuch steht von beidem nichts: {list}',
   ],
+  [
+    '{dish}: taken to have been drawn at {time}, {n} min after it was set in, when something was set in that was to follow it; the log does not tell',
+    '{dish}: wohl um {time} ausgezogen, {n} min nach dem Einschießen, als etwas hineinkam, das danach an der Reihe war; im Ofenbuch steht nichts davon',
+  ],
+  [
+    '{dish}: taken to have been drawn at {time}, {n} h after it was set in, when something was set in that was to follow it; the log does not tell',
+    '{dish}: wohl um {time} ausgezogen, {n} h nach dem Einschießen, als etwas hineinkam, das danach an der Reihe war; im Ofenbuch steht nichts davon',
+  ],
+  [
+    '{dish}: taken to have been drawn at {time}, {n} h {n2} min after it was set in, when something was set in that was to follow it; the log does not tell',
+    '{dish}: wohl um {time} ausgezogen, {n} h {n2} min nach dem Einschießen, als etwas hineinkam, das danach an der Reihe war; im Ofenbuch steht nichts davon',
+  ],
+  [
+    'if it is in the oven, note that it is still in, and plan again; if not, note when it was drawn',
+    'ist es noch im Ofen, das aufschreiben und neu planen; wenn nicht, aufschreiben, wann es ausgezogen wurde',
+  ],
   ['look in the oven, and note what was done and when', 'im Ofen nachsehen und aufschreiben, was wann getan wurde'],
   [
     '{dish}: set in at {time}, and the dough has not risen and been shaped before {time2}',
