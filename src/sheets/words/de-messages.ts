@@ -1191,6 +1191,12 @@ export const deMessages: Book['sentences'] = [
     '{size} ist heißer, als ein ausgeräumter Ofen wird; waren es {n} °F ({n2} °C)? Es bleibt, wie es da steht',
   ],
   ['if so, write “{words}”', 'wenn ja, „{words}“ schreiben'],
+  // Files (src/cli)
+  ['this file is not in UTF-8: it is read as Windows-1252', 'diese Datei ist nicht in UTF-8: sie wird als Windows-1252 gelesen'],
+  [
+    'look whether its letters are right, and save it in UTF-8',
+    'nachsehen, ob ihre Buchstaben stimmen, und sie in UTF-8 speichern',
+  ],
   // How much (src/scale)
   [
     '“{words}” is nothing that is counted here; taken as {n} of what the receipt makes',
