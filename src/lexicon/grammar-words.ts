@@ -211,6 +211,11 @@ export const joints: readonly string[] = words(
   'round, leg, loin, neck, breast, shoulder, knuckle, fillet, rump, shin, haunch, quarter, fore-quarter, hind-quarter, forequarter, hindquarter, side, sirloin, brisket, saddle, chine, flank, tail, tail-end, head, aitchbone, aitch-bone, scrag, buttock, ribs, rib, cheek, best end, middle, thick flank, silverside, hock, hand, spare-rib, sparerib, chump, joint, shank, rack, belly',
 )
 
+/** What is done with a fruit whole, behind it: "the juice of a lemon and two oranges, sliced". */
+export const usedWhole: readonly string[] = words(
+  'peeled, pared, sliced, chopped, quartered, segmented, segments, slices, cut, in, geschält, geschälte, geschnitten, gewürfelt, geviertelt, filetiert, gehackt, scheiben, filets, spalten',
+)
+
 /** What was made of a fruit, behind it on a list: "1 lemon, zested and juiced". The value is the part that goes in, as in `partsOf`. */
 export const fruitParts: Readonly<Record<string, string>> = {
   zested: 'rind',
@@ -498,6 +503,7 @@ export const grammarTables: readonly GrammarTable[] = (
     ['onlyIf', onlyIf],
     ['preparations', preparations],
     ['soldAs', soldAs],
+    ['usedWhole', usedWhole],
     ['enders', enders],
     ['notFood', notFood],
     ['ofHeads', ofHeads],
