@@ -45,6 +45,22 @@ describe('German names of ingredients', () => {
     ])
   })
 
+  it('of bread that goes in, and not of what is baked', () => {
+    expect(items('500 g Brot', '3 Scheiben Roggenbrot', '100 g Weißbrot', '4 Weizentortillas', '2 Maistortillas')).toEqual([
+      'bread',
+      'rye bread',
+      'bread',
+      'tortilla',
+      'corn tortilla',
+    ])
+    const {receipts} = translate(
+      '# Landbrot\n\n- 500 g Roggenmehl\n- 400 g Wasser\n\nZu einem Brot formen. Das Brot 60 Minuten backen, ein Brot wiegt 900 g.\n',
+      {file: 'a.md'},
+    )
+    expect(receipts[0]!.ingredients.map(({item}) => item)).toEqual(['rye flour', 'water'])
+    expect(receipts[0]!.allergens).toEqual(['rye'])
+  })
+
   it('of bacon', () => {
     expect(items('100 g Speck', '80 g gewürfelter Speck', '2 Scheiben Bauernspeck')).toEqual(['bacon', 'bacon', 'bacon'])
   })

@@ -96,7 +96,11 @@ export const germanNames: Readonly<Record<string, string>> = {
   malt: 'Backmalz, Malzmehl, Gerstenmalz',
   'malt syrup': 'Malzextrakt, Malzsirup, Gerstenmalzsirup',
   macaroni: 'Nudeln, Makkaroni, Lasagneplatten, Lasagneblätter',
-  bread: 'Altbrot, altes Brot, Brotreste',
+  bread:
+    'Brot, Altbrot, altes Brot, trockenes Brot, altbackenes Brot, Brotreste, Brotwürfel, Brotscheiben, Weißbrot, altes Weißbrot, Weizenbrot, Toastbrot, Ciabatta, Baguette, Fladenbrot',
+  'rye bread': 'Roggenbrot, Schwarzbrot, Graubrot, Mischbrot, Roggenmischbrot, Bauernbrot, altes Roggenbrot, altes Schwarzbrot',
+  tortilla: 'Weizentortilla, Weizentortillas, Tortillafladen, Weizentortillafladen',
+  'corn tortilla': 'Maistortilla, Maistortillas',
   roll: 'Brötchen, Semmel, Semmeln, Wecken',
   biscuit: 'Zwieback',
   'naples biscuit': 'Löffelbiskuit, Löffelbiskuits',

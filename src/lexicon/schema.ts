@@ -812,6 +812,7 @@ export const vesselWordSchema = z.object({
     'small',
     'noun',
     'plain tin',
+    'plain dish',
     'elsewhere',
     'number of',
     'thing',

@@ -27,6 +27,8 @@ export const vesselWords: readonly VesselWord[] = [
   ),
   // Sold in every shape: of two figures a large second is its breadth, and no depth.
   row('plain tin', 'tin, tins, pan, pans, cake tin, cake tins, cake pan, cake pans'),
+  // … and dishes, which no bread is baked in.
+  row('plain dish', 'dish, baking dish, bake dish, gratin dish, buttered dish'),
   // "2-inch rounds on a baking sheet": what leads from a size to another thing.
   row(
     'elsewhere',
