@@ -569,6 +569,29 @@ describe('a weight said beside a count or a measure', () => {
     expect(read('8 oz (225 g) butter')[0]).not.toHaveProperty('stated')
   })
 
+  it.each([
+    ['| flour | 1 cup | 120 g |\n| eggs | 2 | 100 g |', ['1 cup flour 120', '2 count egg 100']],
+    [
+      '| Ingredient | Volume | Weight |\n|---|---|---|\n| flour | 1 cup | 120 g |\n| salt | 1 tsp | 6 g |\n| eggs | 2 | about 100 g |',
+      ['1 cup flour 120', '1 teaspoon salt 6', '2 count egg 100'],
+    ],
+    [
+      '| Zutat | Menge | Gewicht |\n|---|---|---|\n| Mehl | 1 Tasse | 120 g |\n| Eier | 2 | 110 g |',
+      ['1 tasse flour 120', '2 count egg 110'],
+    ],
+    ['| Weight | Volume | What |\n|---|---|---|\n| 100 g | 1/2 cup | sugar |', ['0.5 cup sugar 100']],
+    // The head tells what the figures are.
+    ['| Zutat | Tassen | g |\n|---|---|---|\n| Mehl | 1 | 120 |', ['1 tasse flour 120']],
+    ['| flour | 1 cup | |\n|---|---|---|\n| sugar | 1 cup | 200 g |', ['1 cup flour —', '1 cup sugar 200']],
+  ])('in a column of its own: %j', (table, entries) => {
+    const {ingredients} = translate(`# Cake\n\n${table}\n`, {file: 'a.md'}).receipts[0]!
+    expect(
+      ingredients.map(
+        (one) => `${one.amount?.low} ${one.measure} ${one.item} ${one.stated === undefined ? '—' : one.grams?.likely}`,
+      ),
+    ).toEqual(entries)
+  })
+
   it('what is only for a part of it, or of another thing, is not its weight', () => {
     expect(read('2 onions (100 g for the sauce)')[0]).not.toHaveProperty('stated')
     expect(read('2 onions, 100 g butter').map((one) => [one.item, one.grams?.likely === 100])).toEqual([

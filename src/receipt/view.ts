@@ -457,7 +457,11 @@ function isBeforeMeasure(tokens: readonly Token[], at: number): boolean {
   while (here(end) !== undefined && here(end)!.word !== '|') end++
   if (end === at + 1 || end - at > 4) return false
   const unit: string[] = []
-  for (let k = at + 1; k < end; k++) if (tokens[k]!.kind === 'word') unit.push(fold(tokens[k]!.word))
+  for (let k = at + 1; k < end; k++) {
+    // "2 | 100 g": an amount of its own.
+    if (tokens[k]!.kind === 'number') return false
+    if (tokens[k]!.kind === 'word') unit.push(fold(tokens[k]!.word))
+  }
   return unit.length > 0 && measureAt(unit, 0)?.length === unit.length
 }
 
