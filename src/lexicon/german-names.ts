@@ -186,8 +186,9 @@ export const germanNames: Readonly<Record<string, string>> = {
   broth: 'Brühe, Gemüsebrühe, Fleischbrühe, Rinderbrühe, Hühnerbrühe, Rinderfond, Kalbsfond, Hühnerfond, Geflügelfond, Wildfond',
   coffee: 'Kaffee',
   ham: 'Schinken, Kochschinken, Schinkenspeck',
-  paste: 'Mürbeteig, Mürbteig, Mürbeteigboden, Tortenboden, Tarteboden',
-  'puff paste': 'Blätterteig',
+  paste:
+    'Teigdeckel, Pastetenteig, Pastetendeckel, Teigplatte, Teigplatten, Teigmantel, Teighülle, Quicheteig, Tarteteig, Fertigteig, Strudelteig, Filoteig, Yufkateig, Mürbeteig, Mürbteig, Mürbeteigboden, Tortenboden, Tarteboden',
+  'puff paste': 'Blätterteig, Blätterteigplatte, Blätterteigplatten, Blätterteigscheiben, Blätterteigrolle, Blätterteigdeckel',
   'sausage meat': 'Brät, Bratwurst, Bratwürste, Mettwurst',
   veal: 'Kalbfleisch, Kalbsbraten',
   lamb: 'Lamm, Lammfleisch',

@@ -421,6 +421,11 @@ export const preferments: readonly string[] = words(
 /** What flour becomes before it is filled, shaped or poured. */
 export const pastes: readonly string[] = words('paste, pastry, crust, dough, batter')
 
+/** What is done with paste that goes over a dish, under it or round it: "cover with a crust", "lay on a crust". */
+export const pasteWork: readonly string[] = words(
+  'cover, covers, covered, covering, line, lines, lined, lining, top, topped, lid, enclose, enclosed, inclose, inclosed, wrap, wrapped, put, lay, laid, place, roll, rolled, under, beneath, raise, raised',
+)
+
 /** A receipt with one of these words cooks what goes into it. */
 export const cookingWords: readonly string[] = words(
   "bake, bakes, baked, baking, bak'd, oven, boil, boiled, boiling, simmer, fry, fried, roast, stew, steam, scald, poach, toast, griddle",
@@ -523,6 +528,7 @@ export const grammarTables: readonly GrammarTable[] = (
     ['behindHeat', behindHeat],
     ['preferments', preferments],
     ['pastes', pastes],
+    ['pasteWork', pasteWork],
     ['cookingWords', cookingWords],
     ['potWork', potWork],
     ['breadWork', breadWork],
