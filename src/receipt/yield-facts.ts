@@ -100,6 +100,8 @@ function dividedYield(section: Section): Yield | null {
     let of = ''
     if (methodYields.things.has(word) && !shared) of = thing
     else if (forms) continue
+    // "Make two pies of it" may be of a part.
+    if (verbs.makes.has(t.word) && here(k + 1) === 'of') continue
     else if (vessel >= 0 || (methodYields.vessels.has(word) && !isFullOf(tokens, k))) of = verb === null ? '' : thing
     else if (pieces.has(word) && verb !== null && verbs.divide.has(verb)) of = shapedOf(tokens, k) ?? ''
     if (of === '' || (c.high === 1 && verb === null)) continue

@@ -1102,6 +1102,14 @@ export const deMessages: Book['sentences'] = [
     'aufschreiben, wann das erste ausgeräumt wurde, etwa „raked 7:20 am“, wenn es ein anderes war',
   ],
   ['note what it was, such as “wood {mass}”', 'aufschreiben, wie viel es war, etwa „wood {mass}“'],
+  [
+    '“{words}” does not say how many that is, and would be kept as words',
+    '„{words}“ sagt nicht, wie viele das sind, und würde nur als Worte aufgehoben',
+  ],
+  [
+    'write the number and the dish, such as “{name} 4 of 6 drawn”',
+    'die Zahl und das Gericht schreiben, etwa „{name} 4 of 6 drawn“',
+  ],
   ['“{name}” is no dish of this day', '„{name}“ ist kein Gericht dieses Tages'],
   [
     '{dish} and {other}: as the log has it they would stand in one place',
