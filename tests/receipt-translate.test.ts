@@ -215,6 +215,30 @@ describe('translate', () => {
     const {inferred} = translate(`# ${title}\n\n- ${item}\n\n${text} Bake 40 minutes.\n`, {file: 'a.md'}).receipts[0]!
     expect(inferred.find(({field}) => field === 'vessel')?.value).toBe(vessel)
   })
+  // A yield that names the size of what is made: common practice, no source.
+  it.each([
+    ['Makes one 9-inch cake.', 1, 'round 9 x 3 in'],
+    ['Makes 1 (9-inch) pie.', 1, 'round 9 x 3 in'],
+    ['Makes one 8-inch square cake.', 1, 'square 8 x 8 x 3 in'],
+    ['Makes a 9x13-inch cake.', 1, 'oblong 9 x 13 x 3 in'],
+    ['Makes two 9 x 5 inch loaves.', 2, 'loaf 9 x 5 x 3 in'],
+    ['Yield: 1 (9x5-inch) loaf', 1, 'loaf 9 x 5 x 3 in'],
+    ['For a 23 cm round tin.', 1, 'round 23 x 7.6 cm'],
+    ['Für eine 26-cm-Springform.', 1, 'round 26 x 6.4 cm'],
+    ['Für eine Springform von 26 cm Durchmesser.', 1, 'round 26 x 6.4 cm'],
+    ['Für eine Springform Ø 26 cm', 1, 'round 26 x 6.4 cm'],
+    ['Für 2 Kastenformen von 30 cm.', 2, 'loaf 30 x 12.7 x 7.6 cm'],
+    ['Ergibt einen Kuchen von 26 cm Durchmesser.', 1, 'round 26 x 7.6 cm'],
+    ['Ergibt eine Torte (26 cm Durchmesser).', 1, 'round 26 x 7.6 cm'],
+  ])('“%s” is %d of %s', (made, count, vessel) => {
+    const {inferred, serves} = translate(
+      `# Plain cake\n\n${made}\n\n- 250 g flour\n- 200 g butter\n\nMix and bake at 180 °C for 40 minutes.\n`,
+      {file: 'a.md'},
+    ).receipts[0]!
+    expect(inferred.find(({field}) => field === 'vessel')?.value).toBe(vessel)
+    expect(serves).toMatchObject({low: count, high: count})
+  })
+
   it('is baked in the dish, not in what it was boiled in', () => {
     const {receipts} = translate('# Rice Pudding\n\nBoil a pint of milk in a stewpan. Line the dish and bake.\n', {file: 'a.md'})
     expect(receipts[0]!.inferred.find(({field}) => field === 'vessel')?.why).toMatch(/“dish”/)

@@ -42,7 +42,7 @@ export const vesselWords: readonly VesselWord[] = [
   // "Six small pies, six inches across": what is baked in a shape of its own.
   row(
     'thing',
-    'pie, pies, loaf, loaves, cake, cakes, pasty, pasties, tart, tarts, cob, cobs, pizza, pizzas, fladen, laib, laibe, brot, brote',
+    'pie, pies, loaf, loaves, cake, cakes, pasty, pasties, tart, tarts, cob, cobs, pizza, pizzas, kuchen, torte, torten, fladen, laib, laibe, brot, brote',
   ),
   // How many vessels a method bakes in: one where one of these stands before it, unless it is one of several.
   row('article', 'a, an, one, your, my, ein, eine, einen, einem, einer'),
