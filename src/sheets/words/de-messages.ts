@@ -476,6 +476,14 @@ export const deMessages: Book['sentences'] = [
     'die Tabelle nennt die Mengen zweimal („{words}“, „{words2}“): gelesen sind die der ersten Spalte',
   ],
   [
+    'a second list begins here with much of the first again, and each has a bake below it: they are read as one receipt',
+    'hier beginnt eine zweite Liste, die vieles aus der ersten wieder hat, und beide haben ihre eigene Backzeit: sie sind als ein Rezept gelesen',
+  ],
+  [
+    'if they are two dishes, write a heading with its name over each, such as “## Brown loaf”',
+    'sind es zwei Gerichte, über jedes eine Überschrift mit seinem Namen schreiben, etwa „## Brown loaf“',
+  ],
+  [
     'to bake the other, write its amounts as a receipt of its own, under a heading of its own',
     'um das andere zu backen, seine Mengen als eigenes Rezept unter eine eigene Überschrift schreiben',
   ],
