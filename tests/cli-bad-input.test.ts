@@ -50,6 +50,19 @@ describe('broken input is told by file, line and column, with what to write inst
     expect(out).toMatch(/mouth/i)
   })
 
+  it('text in another encoding is read, and said to be where that was guessed', async () => {
+    const old = await run(['translate', join(folder, 'latin-1.md')])
+    expect(old.code).toBe(0)
+    expect(old.out).toContain('Crème brûlée')
+    expect(old.out.replace(/\s+/g, ' ')).toContain(
+      'latin-1.md:1:1: warning: this file is not in UTF-8: it is read as Windows-1252',
+    )
+    const wide = await run(['translate', join(folder, 'utf-16.md')])
+    expect(wide.code).toBe(0)
+    expect(wide.out).toMatch(/^Bread/)
+    expect(wide.out).not.toContain('UTF-8')
+  })
+
   it('a log with odd rows is read all the same', async () => {
     const {code, err} = await run(['plan', join(folder, 'day-log-bad-row')])
     expect(code).toBe(0)

@@ -4,6 +4,7 @@ import {join} from 'node:path'
 import {afterAll, beforeEach, describe, expect, it} from 'vitest'
 import {Failure} from '../src/cli/failure.js'
 import {decodeText, writeAll} from '../src/cli/files.js'
+import type {Message} from '../src/receipt/types.js'
 
 const base = mkdtempSync(join(tmpdir(), 'hearthfall-files-'))
 let out = ''
@@ -80,6 +81,19 @@ describe('text from bytes', () => {
   it('keeps a byte order mark, so that offsets are those of the file', () => {
     expect(decodeText(new Uint8Array([0xef, 0xbb, 0xbf, 0x61]), 'a')).toBe('\uFEFFa')
   })
-  it('refuses what is not UTF-8', () =>
-    expect(rules(() => decodeText(new Uint8Array([0x61, 0xe9]), 'a'))).toEqual(['file-binary']))
+  // WHATWG Encoding Standard, index windows-1252: 0xE9 is é, 0xBD is ½, 0x81 is nothing.
+  it('is read as Windows-1252 where it is not UTF-8, and that is told', () => {
+    const told: Message[] = []
+    expect(decodeText(new Uint8Array([0x61, 0xe9, 0xbd]), 'a', 'receipt', (message) => told.push(message))).toBe('aé½')
+    expect(told.map(({rule, severity, file}) => `${file} ${severity} ${rule}`)).toEqual(['a warning file-encoding'])
+  })
+  it('is read as UTF-16 by its mark, and nothing is told of that', () => {
+    const told: Message[] = []
+    expect(decodeText(new Uint8Array([0xff, 0xfe, 0xf6, 0x00]), 'a', 'file', (message) => told.push(message))).toBe('\uFEFFö')
+    expect(told).toEqual([])
+  })
+  it('refuses what is no text', () => {
+    expect(rules(() => decodeText(new Uint8Array([0x61, 0xe9, 0x81]), 'a'))).toEqual(['file-binary'])
+    expect(rules(() => decodeText(new Uint8Array([0x61, 0x00]), 'a'))).toEqual(['file-binary'])
+  })
 })

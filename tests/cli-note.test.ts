@@ -61,6 +61,16 @@ describe('the day’s log', () => {
     expect(after.replace(`${added[0]}\n`, '')).toBe(hand)
   })
 
+  it('writes nothing into a log in another encoding, and says why', async () => {
+    await note('2:15 pm arm 18')
+    const hand = Buffer.from(`${readFileSync(log, 'utf8')}\nBr\u00f6tchen um drei.\n`, 'latin1')
+    writeFileSync(log, hand)
+    const {code, err} = await note('3 pm vault 230 °C')
+    expect(code).toBe(2)
+    expect(err).toContain('save it in UTF-8')
+    expect(readFileSync(log)).toEqual(hand)
+  })
+
   it.each([
     ['2 pm floor 4000 °C', /4000|hot/i],
     ['2 pm floor 300', /scale|unit|°/],

@@ -55,6 +55,9 @@ describe('reading a log', () => {
 
   it.each([
     ['drawn 10 min too late', 10],
+    ['drawn half an hour late', 30],
+    ['drawn a quarter of an hour early', -15],
+    ['drawn an hour and a half late', 90],
     ['drawn about 10 min early', -10],
     ['drawn, 1 h later', 60],
     ['taken out some 5 min   over', 5],
@@ -98,7 +101,7 @@ describe('reading a log', () => {
     // Numbers that count nothing, and vessels that are not lost.
     ['drawn 10 min late', '5 stars', {what: 'drawn', off: 10}],
     ['drawn 1 1/2 h late', '', {what: 'drawn', off: 90}],
-    ['drawn 2 and a half hours late', '', {what: 'drawn'}],
+    ['drawn 2 and a half hours late', '', {what: 'drawn', off: 150}],
     ['drawn 5 late', '', {what: 'drawn'}],
     ['drawn 2:15 pm', '2 pale', {what: 'drawn'}],
     ['set in 2 pm', '2 kg of dough', {what: 'set in'}],

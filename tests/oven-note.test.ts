@@ -207,6 +207,31 @@ describe('what was done or read', () => {
   })
 })
 
+describe('how many, and when a dough was worked', () => {
+  it.each([
+    ['2:10 pm 2 out of 6 apple pies drawn', '2:10 pm · apple-pies · 2 of 6 drawn'],
+    ['2:10 pm apple pies 2/6 out', '2:10 pm · apple-pies · 2 of 6 drawn'],
+    ['2:10 pm 2/6 apple pies out', '2:10 pm · apple-pies · 2 of 6 drawn'],
+    ['2 pm door open 1/2 h', '2:00 pm–2:30 pm · door · open 1/2 h'],
+    ['sponge set 9:10 am', 'words: 9:10 am · note · sponge set'],
+    ['leaven fed 9:10 am', 'words: 9:10 am · note · leaven fed'],
+    ['Vorteig angesetzt 9:10 am', 'words: 9:10 am · note · Vorteig angesetzt'],
+    ['2 pm oven not ready yet', 'words: 2:00 pm · note · oven not ready yet'],
+  ])('%s', (words, entry) => {
+    expect(noted(words, null)).toEqual([entry])
+    expect(noted(words, at(15, 0))).toEqual([entry])
+  })
+
+  it.each(['2 pm all but 2 apple pies out', '2 pm all but one drawn', '14:00 alle bis auf 2 Brote raus'])(
+    'is asked where only what is left is told: %s',
+    (words) => expect(noted(words, null)[0]).toMatch(/^asked: .* does not say how many that is/),
+  )
+  it('is asked where no dish is named', () =>
+    expect(noted('2 pm 2/6 loaves out', null)[0]).toMatch(/^asked: “loaves” is no dish/))
+  it('stays words where nothing is counted', () =>
+    expect(noted('2 pm all but forgotten', null)).toEqual(['words: 2:00 pm · note · all but forgotten']))
+})
+
 describe('a note in German', () => {
   // The words that a German plan prints.
   it.each([

@@ -2,7 +2,6 @@ import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {readOven} from '../src/oven/read.js'
 import {readReceiptFile} from '../src/page/chain.js'
-import {decoded} from '../src/page/decode.js'
 import {CARRIER, carriedFiles, isSafePath, pageWith} from '../src/page/embedded.js'
 import {
   dayLine,
@@ -21,6 +20,7 @@ import {homed} from '../src/page/homed.js'
 import {changeOf, done, grown, merge, undone} from '../src/page/merge.js'
 import {unzipFolder, zipFolder} from '../src/page/zip.js'
 import {readDay} from '../src/plan/day.js'
+import {decoded} from '../src/receipt/decode.js'
 
 const OVEN = `---
 floor: round 42 in            # measured twice
@@ -291,11 +291,11 @@ describe('the line of a receipt whose title has brackets', () => {
 
 describe('the bytes of a file', () => {
   it('are UTF-8, UTF-16 by its mark, or else Windows-1252 (WHATWG Encoding Standard)', () => {
-    expect(decoded(new TextEncoder().encode('Brötchen bei 220 °C'))).toEqual({text: 'Brötchen bei 220 °C', guessed: false})
+    expect(decoded(new TextEncoder().encode('Brötchen bei 220 °C'))).toMatchObject({text: 'Brötchen bei 220 °C', guessed: false})
     // 0xF6, 0xB0 and 0xBD of the index windows-1252.
-    expect(decoded(Uint8Array.of(0xf6, 0x20, 0xb0, 0x20, 0xbd))).toEqual({text: 'ö ° ½', guessed: true})
-    expect(decoded(Uint8Array.of(0xff, 0xfe, 0xf6, 0x00))).toEqual({text: 'ö', guessed: false})
-    expect(decoded(Uint8Array.of(0xfe, 0xff, 0x00, 0xf6))).toEqual({text: 'ö', guessed: false})
+    expect(decoded(Uint8Array.of(0xf6, 0x20, 0xb0, 0x20, 0xbd))).toMatchObject({text: 'ö ° ½', guessed: true})
+    expect(decoded(Uint8Array.of(0xff, 0xfe, 0xf6, 0x00))).toMatchObject({text: 'ö', guessed: false})
+    expect(decoded(Uint8Array.of(0xfe, 0xff, 0x00, 0xf6))).toMatchObject({text: 'ö', guessed: false})
   })
 
   it('that are no text are known by that', () => {

@@ -40,6 +40,16 @@ describe('what only the method has put in', () => {
     expect(receipt.ingredients.slice(2).every(({amount}) => amount === null)).toBe(true)
   })
 
+  // Crusts: common practice, no source.
+  it.each([
+    'Put into a pie-dish, cover with a crust and bake two hours.',
+    'Lay a good crust over it, and bake an hour.',
+    'Put a crust over all, and bake an hour.',
+    'Put on the top crust and bake an hour.',
+    'Line a dish with a thin paste, fill it, and bake an hour.',
+    'Mit einem Teigdeckel bedecken und eine Stunde backen.',
+  ])('is wheat, where it is a crust: %s', (method) => expect(read('Apple dish', fruit, method).allergens).toEqual(['wheat']))
+
   it.each([
     'Bake 40 minutes at 190 °C and serve with cream.',
     'Bake 40 minutes at 190 °C. Melted butter should be served with it.',
@@ -50,6 +60,10 @@ describe('what only the method has put in', () => {
     'Let it cool till it is milk-warm, and bake 40 minutes at 190 °C.',
     'Fill egg-cups with it and bake 40 minutes at 190 °C.',
     'Pound it to a smooth paste and bake 40 minutes at 190 °C.',
+    'Bake 40 minutes at 190 °C until a crust forms.',
+    'Cover it with a crust of sugar and bake 40 minutes at 190 °C.',
+    'Beat it to a paste. Lay it in a dish and bake 40 minutes at 190 °C.',
+    'Cover with paper to keep the crust from burning and bake 40 minutes at 190 °C.',
     'Strew with flowers and bake 40 minutes at 190 °C.',
     '40 Minuten bei 190 °C backen, mit Sahne servieren.',
     'Ohne Butter 40 Minuten bei 190 °C backen.',

@@ -67,6 +67,8 @@ describe('a part of two fruits', () => {
   it('but not what goes in by itself behind it', () => {
     expect(listed('juice of 1 lemon and 2 apples')).toEqual(['1 count lemon juice', '2 count apple'])
     expect(listed('juice of 1 lemon and 2 oranges, peeled and sliced')).toEqual(['1 count lemon juice', '2 count orange'])
+    for (const done of ['geschält', 'geschälte', 'in Scheiben', 'gewürfelt'])
+      expect(listed(`Saft von 1 Zitrone und 2 Orangen, ${done}`), done).toEqual(['1 count lemon juice', '2 count orange'])
     expect(listed('juice of 1 lemon and 1 orange rind')).toEqual(['1 count lemon juice', '1 count orange rind'])
     expect(listed('juice of 1 lemon and 200 g sugar')).toEqual(['1 count lemon juice', '200 gram sugar'])
   })

@@ -278,3 +278,53 @@ test('a list under a heading of its own word is that part; the levain that a sch
     ),
   ).toEqual(['flour', 'levain'])
 })
+
+describe('two dishes in one text', () => {
+  const white = '- 500 g flour\n- 300 g water\n- 10 g salt\n\nKnead, and bake at 220 °C for 40 minutes.'
+  const brown = '- 500 g wholemeal flour\n- 350 g water\n- 10 g salt\n\nKnead, and bake at 210 °C for 50 minutes.'
+  const told = (text: string) => translate(`# Two breads\n\n${text}\n`, {file: 'a.md'})
+
+  test('are two receipts under headings of their own', () => {
+    const {receipts, messages} = told(`## White loaf\n\n${white}\n\n## Brown loaf\n\n${brown}`)
+    expect(receipts.map(({title, ingredients}) => [title, ingredients.length])).toEqual([
+      ['White loaf', 3],
+      ['Brown loaf', 3],
+    ])
+    expect(messages).toEqual([])
+  })
+
+  test.each([
+    ['**White loaf**', '**Brown loaf**'],
+    ['White loaf:', 'Brown loaf:'],
+    ['## For the white loaf', '## For the brown loaf'],
+    ['### Dough 1', '### Dough 2'],
+  ])('are told of, where they are read as one: %s, %s', (first, second) => {
+    const {receipts, messages} = told(`${first}\n\n${white}\n\n${second}\n\n${brown}`)
+    expect(receipts.map(({ingredients}) => ingredients.length)).toEqual([6])
+    expect(messages).toMatchObject([{line: 13, severity: 'warning', rule: 'dishes-two'}])
+  })
+
+  test('and so in German', () => {
+    const {messages} = told(
+      '## Für das Weißbrot\n\n- 500 g Mehl\n- 300 g Wasser\n\nBei 220 °C 40 Minuten backen.\n\n## Für das Vollkornbrot\n\n- 500 g Vollkornmehl\n- 350 g Wasser\n\nBei 210 °C 50 Minuten backen.',
+    )
+    expect(messages).toMatchObject([{line: 12, rule: 'dishes-two'}])
+  })
+
+  test('but not a case and its filling, nor a dough in two stages', () => {
+    const tart =
+      '**Case**\n\n- 200 g flour\n- 100 g butter\n- 1 egg\n\nLine a tin and bake blind for 15 minutes.\n\n**Filling**\n\n- 300 ml milk\n- 3 eggs\n\nPour in and bake for 30 minutes.'
+    expect(told(tart).messages.filter(({rule}) => rule === 'dishes-two')).toEqual([])
+    const stages = `**Sponge**\n\n- 200 g flour\n- 200 g water\n\nLet it stand overnight.\n\n**Dough**\n\n${white}`
+    expect(told(stages).messages.filter(({rule}) => rule === 'dishes-two')).toEqual([])
+  })
+
+  test('lists with names of dishes under the heading of the ingredients are of one receipt', () => {
+    const {receipts} = told(
+      '## Ingredients\n\n### White loaf\n\n- 500 g flour\n- 300 g water\n\n### Brown loaf\n\n- 500 g wholemeal flour\n- 350 g water\n\n## Method\n\nKnead each, and bake at 220 °C for 40 minutes.',
+    )
+    expect(receipts.map(({title, ingredients, times}) => [title, ingredients.length, times.length])).toEqual([
+      ['Two breads', 4, 1],
+    ])
+  })
+})

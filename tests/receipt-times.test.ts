@@ -1,4 +1,5 @@
 import {describe, expect, it} from 'vitest'
+import {readDuration} from '../src/receipt/durations.js'
 import {plainSection} from '../src/receipt/section.js'
 import {readTimes} from '../src/receipt/times.js'
 import {translate} from '../src/receipt/translate.js'
@@ -489,5 +490,33 @@ describe('drying at a heat is baking', () => {
     ],
   ])('not: “%s”', (text, times) => {
     expect(readOf(text)).toEqual({celsius: [[150, 150]], times})
+  })
+})
+
+/** What words of time last: common practice, no source. */
+describe('a length of time that front matter or a log states', () => {
+  it.each([
+    ['a quarter of an hour', 15, 15],
+    ['half an hour', 30, 30],
+    ['an hour and a half', 90, 90],
+    ['two hours', 120, 120],
+    ['eine Viertelstunde', 15, 15],
+    ['anderthalb Stunden', 90, 90],
+    ['2 bis 3 Stunden', 120, 180],
+    ['20 Min.', 20, 20],
+    ['45-60 min', 45, 60],
+  ])('%s', (text, low, high) => expect(readDuration(text)).toEqual({ok: true, value: {low, high}}))
+  it.each(['half an hour in the oven', 'the moon', '90', 'two', '3 loaves'])('none: %s', (text) =>
+    expect(readDuration(text).ok).toBe(false),
+  )
+  it('is read in a receipt’s front matter', () => {
+    const {receipts, messages} = translate(
+      '---\nrise: anderthalb Stunden\nbake: half an hour\n---\n\n# Bread\n\n- 500 g flour\n',
+      {
+        file: 'a.md',
+      },
+    )
+    expect(messages).toEqual([])
+    expect(receipts[0]!.facts).toMatchObject({rise: {low: 90, high: 90}, bake: {low: 30, high: 30}})
   })
 })

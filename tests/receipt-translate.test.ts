@@ -215,6 +215,30 @@ describe('translate', () => {
     const {inferred} = translate(`# ${title}\n\n- ${item}\n\n${text} Bake 40 minutes.\n`, {file: 'a.md'}).receipts[0]!
     expect(inferred.find(({field}) => field === 'vessel')?.value).toBe(vessel)
   })
+  // A yield that names the size of what is made: common practice, no source.
+  it.each([
+    ['Makes one 9-inch cake.', 1, 'round 9 x 3 in'],
+    ['Makes 1 (9-inch) pie.', 1, 'round 9 x 3 in'],
+    ['Makes one 8-inch square cake.', 1, 'square 8 x 8 x 3 in'],
+    ['Makes a 9x13-inch cake.', 1, 'oblong 9 x 13 x 3 in'],
+    ['Makes two 9 x 5 inch loaves.', 2, 'loaf 9 x 5 x 3 in'],
+    ['Yield: 1 (9x5-inch) loaf', 1, 'loaf 9 x 5 x 3 in'],
+    ['For a 23 cm round tin.', 1, 'round 23 x 7.6 cm'],
+    ['Für eine 26-cm-Springform.', 1, 'round 26 x 6.4 cm'],
+    ['Für eine Springform von 26 cm Durchmesser.', 1, 'round 26 x 6.4 cm'],
+    ['Für eine Springform Ø 26 cm', 1, 'round 26 x 6.4 cm'],
+    ['Für 2 Kastenformen von 30 cm.', 2, 'loaf 30 x 12.7 x 7.6 cm'],
+    ['Ergibt einen Kuchen von 26 cm Durchmesser.', 1, 'round 26 x 7.6 cm'],
+    ['Ergibt eine Torte (26 cm Durchmesser).', 1, 'round 26 x 7.6 cm'],
+  ])('“%s” is %d of %s', (made, count, vessel) => {
+    const {inferred, serves} = translate(
+      `# Plain cake\n\n${made}\n\n- 250 g flour\n- 200 g butter\n\nMix and bake at 180 °C for 40 minutes.\n`,
+      {file: 'a.md'},
+    ).receipts[0]!
+    expect(inferred.find(({field}) => field === 'vessel')?.value).toBe(vessel)
+    expect(serves).toMatchObject({low: count, high: count})
+  })
+
   it('is baked in the dish, not in what it was boiled in', () => {
     const {receipts} = translate('# Rice Pudding\n\nBoil a pint of milk in a stewpan. Line the dish and bake.\n', {file: 'a.md'})
     expect(receipts[0]!.inferred.find(({field}) => field === 'vessel')?.why).toMatch(/“dish”/)
@@ -567,6 +591,29 @@ describe('a weight said beside a count or a measure', () => {
     expect(read('1 (400 g) tin tomatoes')[0]).toMatchObject({measure: 'gram', exact: '400', notes: ['1 (400 g) tin']})
     expect(read('8 oz/225 g butter')[0]).toMatchObject({measure: 'ounce', exact: '8'})
     expect(read('8 oz (225 g) butter')[0]).not.toHaveProperty('stated')
+  })
+
+  it.each([
+    ['| flour | 1 cup | 120 g |\n| eggs | 2 | 100 g |', ['1 cup flour 120', '2 count egg 100']],
+    [
+      '| Ingredient | Volume | Weight |\n|---|---|---|\n| flour | 1 cup | 120 g |\n| salt | 1 tsp | 6 g |\n| eggs | 2 | about 100 g |',
+      ['1 cup flour 120', '1 teaspoon salt 6', '2 count egg 100'],
+    ],
+    [
+      '| Zutat | Menge | Gewicht |\n|---|---|---|\n| Mehl | 1 Tasse | 120 g |\n| Eier | 2 | 110 g |',
+      ['1 tasse flour 120', '2 count egg 110'],
+    ],
+    ['| Weight | Volume | What |\n|---|---|---|\n| 100 g | 1/2 cup | sugar |', ['0.5 cup sugar 100']],
+    // The head tells what the figures are.
+    ['| Zutat | Tassen | g |\n|---|---|---|\n| Mehl | 1 | 120 |', ['1 tasse flour 120']],
+    ['| flour | 1 cup | |\n|---|---|---|\n| sugar | 1 cup | 200 g |', ['1 cup flour —', '1 cup sugar 200']],
+  ])('in a column of its own: %j', (table, entries) => {
+    const {ingredients} = translate(`# Cake\n\n${table}\n`, {file: 'a.md'}).receipts[0]!
+    expect(
+      ingredients.map(
+        (one) => `${one.amount?.low} ${one.measure} ${one.item} ${one.stated === undefined ? '—' : one.grams?.likely}`,
+      ),
+    ).toEqual(entries)
   })
 
   it('what is only for a part of it, or of another thing, is not its weight', () => {

@@ -58,6 +58,8 @@ describe('a count that only the method gives', () => {
     ['Knead it. Divide into six loaves and prove them.', 6, 'loaves'],
     ['Let it rise, then make it up into four loaves.', 4, 'loaves'],
     ['Shape the dough into two round loaves.', 2, 'loaves'],
+    ['Make 12 buns and let rise.', 12, 'buns'],
+    ['Knead well, then make two round loaves and bake.', 2, 'loaves'],
     // Words that only describe the vessel stand between: common practice, no source.
     ['Divide the batter between two greased 9-inch cake pans.', 2, 'pans'],
     ['Divide between two (20 cm) sandwich tins.', 2, 'tins'],
@@ -96,6 +98,8 @@ describe('a count that only the method gives', () => {
 
   it.each([
     'Divide each half into 6 rolls.',
+    'It is cheaper to make two tarts at one time.',
+    'Make a cross on the loaf.',
     'Shape into two rolls, chill, and cut them into slices.',
     'Cut the pork into 4 pieces.',
     'Shape each piece into a loaf.',

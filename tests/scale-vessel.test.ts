@@ -37,6 +37,11 @@ describe('vessels as front matter states them', () => {
     ['9 x 3 1/2 inch tin', {shape: 'round', across: 9 * inch, height: 3.5 * inch}],
     ['20 x 10 cm round tin', {shape: 'round', across: 0.2, height: 0.1}],
     ['20 x 10 cm deep cake tin', {shape: 'round', across: 0.2, height: 0.1}],
+    // … nor is a plain dish, which no loaf is baked in: common practice, no source.
+    ['dish 30 x 12 cm', {shape: 'oblong', length: 0.3, width: 0.12}],
+    ['gratin dish 28 x 10 cm', {shape: 'oblong', length: 0.28, width: 0.1}],
+    ['dish 9 x 3 in', {shape: 'round', across: 9 * inch, height: 3 * inch}],
+    ['pudding dish 20 x 10 cm', {shape: 'round', across: 0.2, height: 0.1}],
     ['earthen pan 30 x 12 cm', {shape: 'round', across: 0.3, height: 0.12}],
     ['8 in square cake tin', {shape: 'square', length: 8 * inch, width: 8 * inch}],
     ['oblong 13 by 9 by 2 inches', {shape: 'oblong', length: 13 * inch, width: 9 * inch, height: 2 * inch}],

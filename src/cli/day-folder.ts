@@ -10,7 +10,7 @@ import {translate} from '../receipt/translate.js'
 import type {Message, Receipt} from '../receipt/types.js'
 import {namesInLog} from '../scale/slug.js'
 import {Failure, fileFailure} from './failure.js'
-import {namesIn, readText} from './files.js'
+import {namesIn, readText, type Told} from './files.js'
 import {keptFiles, readLogs} from './logs.js'
 
 /** A bake day as read from its folder. */
@@ -39,6 +39,7 @@ export interface DayFolder {
  */
 export function readDayFolder(folder: string): DayFolder {
   const messages: Message[] = []
+  const told: Told = (message) => messages.push(message)
   const attempt = <T>(run: () => T): T | null => {
     try {
       return run()
@@ -66,12 +67,12 @@ export function readDayFolder(folder: string): DayFolder {
       'write day.md: date, people, fire from and serve in front matter, then a list of links to receipts',
     )
   }
-  const dayText = attempt(() => readText(dayFile, dayFile, 'day'))
+  const dayText = attempt(() => readText(dayFile, dayFile, 'day', told))
   const dayRead = dayText === null ? null : readDay(dayText, dayFile)
   if (dayRead) messages.push(...dayRead.messages)
 
   const ovenFile = join(folder, 'oven.md')
-  const ovenText = attempt(() => readText(ovenFile, ovenFile, 'description of the oven'))
+  const ovenText = attempt(() => readText(ovenFile, ovenFile, 'description of the oven', told))
   const oven = ovenText === null ? null : readOven(ovenText, ovenFile)
   if (oven) messages.push(...oven.messages)
 
@@ -85,7 +86,7 @@ export function readDayFolder(folder: string): DayFolder {
   ]
   for (const {item, of} of asked) {
     if (sources.has(item.file)) continue
-    const text = attempt(() => readReceipt(folder, home, of, item))
+    const text = attempt(() => readReceipt(folder, home, of, item, told))
     if (text === null) continue
     sources.set(item.file, text)
     const read = translate(text, {file: item.file})
@@ -129,14 +130,22 @@ function logsOf(
   const past = readLogs(join(folder, 'firings'), {before: day.date, zone: day.zone, oven})
   const file = join(folder, 'firings', `${day.date}.md`)
   const dishes = namesInLog(itemsNoted(day, kept), receipts)
-  const own = existsSync(file) ? readLog(readText(file, file, 'log'), file, {zone: day.zone, dishes, oven}) : null
-  return {log: own?.log ?? null, past: past.logs, messages: [...past.messages, ...(own?.messages ?? [])]}
+  const told: Message[] = []
+  const own = existsSync(file)
+    ? readLog(
+        readText(file, file, 'log', (message) => told.push(message)),
+        file,
+        {zone: day.zone, dishes, oven},
+      )
+    : null
+  return {log: own?.log ?? null, past: past.logs, messages: [...past.messages, ...told, ...(own?.messages ?? [])]}
 }
 
 /** The day as it was kept beside its log; a copy that cannot be read is an error, as a log is. */
 function keptDays(folder: string, {date}: Day, attempt: <T>(run: () => T) => T | null, messages: Message[]): KeptDay[] {
+  const told: Told = (message) => messages.push(message)
   return keptFiles(join(folder, 'firings'), date).flatMap(({path, name, from}) => {
-    const text = attempt(() => readText(path, path, 'copy of the day'))
+    const text = attempt(() => readText(path, path, 'copy of the day', told))
     if (text === null) return []
     const read = readDay(text, path)
     messages.push(...read.messages.filter((m) => m.severity === 'error'))
@@ -144,7 +153,7 @@ function keptDays(folder: string, {date}: Day, attempt: <T>(run: () => T) => T |
   })
 }
 
-function readReceipt(folder: string, home: string, dayFile: string, item: DayItem): string {
+function readReceipt(folder: string, home: string, dayFile: string, item: DayItem, told: Told): string {
   const path = join(folder, item.file)
   const wrong = (reason: string, suggest: string): Failure =>
     new Failure([
@@ -169,5 +178,5 @@ function readReceipt(folder: string, home: string, dayFile: string, item: DayIte
   const real = realpathSync(path)
   if (real !== home && !real.startsWith(home + sep))
     throw wrong(`${item.file} leads out of this folder`, 'copy the receipt into the day’s receipts folder')
-  return readText(path, path, 'receipt')
+  return readText(path, path, 'receipt', told)
 }

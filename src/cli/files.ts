@@ -1,18 +1,23 @@
 import {lstatSync, mkdirSync, readdirSync, readFileSync, statSync} from 'node:fs'
 import {createRequire} from 'node:module'
 import {dirname, join, relative, sep} from 'node:path'
+import {decoded} from '../receipt/decode.js'
 import type {Message} from '../receipt/types.js'
 import {Failure, fileFailure} from './failure.js'
 
 /** Files above this are not receipts. A whole cookery book is under 2 MB. */
 const LARGEST = 64 * 1024 * 1024
 
+/** Takes what is to be said of how a file was read. */
+export type Told = (message: Message) => void
+
 /**
- * Read a text file as UTF-8, keeping a byte order mark so that offsets are those of the file as read.
+ * Read a text file, keeping a byte order mark so that offsets are those of the file as read.
  *
+ * @param told takes the warning `file-encoding` where the encoding had to be guessed
  * @throws {Failure} rules `file-missing`, `file-folder`, `file-unreadable`, `file-empty`, `file-binary`, `file-large`
  */
-export function readText(path: string, shown = path, what = 'file'): string {
+export function readText(path: string, shown = path, what = 'file', told?: Told): string {
   let bytes: Buffer
   try {
     const stat = statSync(path)
@@ -26,25 +31,18 @@ export function readText(path: string, shown = path, what = 'file'): string {
       throw fileFailure(shown, 'file-missing', `there is no such ${what}`, nearby(path))
     throw fileFailure(shown, 'file-unreadable', `this ${what} cannot be read (${code ?? 'unknown'})`, 'check its permissions')
   }
-  return decodeText(bytes, shown, what)
+  return decodeText(bytes, shown, what, told)
 }
 
 /**
- * Decode bytes as UTF-8.
+ * The text of a file's bytes, in the encoding that `decoded` finds.
  *
+ * @param told takes the warning `file-encoding` where the encoding had to be guessed
  * @throws {Failure} rules `file-empty`, `file-binary`
  */
-export function decodeText(bytes: Uint8Array, shown: string, what = 'file'): string {
-  if (bytes.length >= 2 && ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff))) {
-    throw fileFailure(shown, 'file-binary', 'this text is saved as UTF-16', 'save it as UTF-8')
-  }
-  let text: string
-  try {
-    text = new TextDecoder('utf-8', {fatal: true, ignoreBOM: true}).decode(bytes)
-  } catch {
-    throw fileFailure(shown, 'file-binary', `this ${what} is not UTF-8 text`, 'save it as plain text or Markdown in UTF-8')
-  }
-  if (text.includes('\0'))
+export function decodeText(bytes: Uint8Array, shown: string, what = 'file', told?: Told): string {
+  const {text, guessed, broken} = decoded(bytes, true)
+  if (broken || text.includes('\0'))
     throw fileFailure(shown, 'file-binary', `this ${what} is not text`, 'save it as plain text or Markdown in UTF-8')
   if (text.replace(/^\uFEFF/, '').trim() === '') {
     throw fileFailure(
@@ -54,6 +52,16 @@ export function decodeText(bytes: Uint8Array, shown: string, what = 'file'): str
       what === 'receipt' ? 'write a heading, the ingredients and what to do with them' : 'write something in it',
     )
   }
+  if (guessed)
+    told?.({
+      file: shown,
+      line: 1,
+      column: 1,
+      severity: 'warning',
+      rule: 'file-encoding',
+      reason: 'this file is not in UTF-8: it is read as Windows-1252',
+      suggest: 'look whether its letters are right, and save it in UTF-8',
+    })
   return text
 }
 

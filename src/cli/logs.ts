@@ -26,7 +26,8 @@ export function readLogs(
   const messages: Message[] = []
   for (const file of logFiles(folder)) {
     if (options.before !== undefined && basename(file) >= `${options.before}.md`) continue
-    const read = readLog(readText(file, file, 'log'), file, {zone: options.zone ?? null, oven: options.oven ?? null})
+    const text = readText(file, file, 'log', (message) => messages.push(message))
+    const read = readLog(text, file, {zone: options.zone ?? null, oven: options.oven ?? null})
     messages.push(...read.messages)
     if (read.log) logs.push(read.log)
   }

@@ -68,7 +68,7 @@ export async function runNote(given: Given): Promise<Outcome> {
   })
   try {
     const before = existsSync(file) ? readFileSync(file) : null
-    const text = before === null || before.length === 0 ? '' : decodeText(before, file, 'log')
+    const text = before === null || before.length === 0 ? '' : ownText(before, file)
     const ovenFile = join(folder, 'oven.md')
     const oven = existsSync(ovenFile) ? readOven(readText(ovenFile, ovenFile, 'description of the oven'), ovenFile).oven : null
     const checked = readLog(text, file, {oven})
@@ -111,6 +111,18 @@ export async function runNote(given: Given): Promise<Outcome> {
   } finally {
     await release()
   }
+}
+
+/**
+ * The text of a log that is written into.
+ *
+ * @throws {Failure} rule `file-encoding` where it is not UTF-8: what a hand has written would not stay byte for byte
+ */
+function ownText(bytes: Uint8Array, file: string): string {
+  const text = decodeText(bytes, file, 'log')
+  if (!Buffer.from(text).equals(bytes))
+    throw fileFailure(file, 'file-encoding', 'this log is not in UTF-8, in which the note would be written', 'save it in UTF-8')
+  return text
 }
 
 /** What is said of a set-in without a number, of a dish of which there may be several; null of anything else. */

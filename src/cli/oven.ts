@@ -5,6 +5,7 @@ import {type LoadOf, learn} from '../oven/learn.js'
 import {readOven} from '../oven/read.js'
 import type {ReadingKind} from '../oven/types.js'
 import {loadsOf} from '../plan/believe.js'
+import type {Message} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import {heatChart} from '../sheets/heat-chart.js'
 import type {ReadingMark} from '../sheets/heat-data.js'
@@ -23,7 +24,9 @@ import {colour, columns} from './show.js'
 /** `hearthfall oven OVEN.md` */
 export function runOven(given: Given): Outcome {
   const file = given.positionals[0]!
-  const read = readOven(readText(file, file, 'description of the oven'), file)
+  const told: Message[] = []
+  const source = readText(file, file, 'description of the oven', (message) => told.push(message))
+  const read = readOven(source, file)
   const errors = read.messages.filter((m) => m.severity === 'error')
   if (!read.oven || errors.length > 0) throw new Failure(errors)
   const {oven} = read
@@ -59,7 +62,7 @@ export function runOven(given: Given): Outcome {
     )
   const json = () =>
     `${JSON.stringify({format: 1, oven, learnt: learnt.said, parameters: learnt.parameters, ...found}, null, 1)}\n`
-  const err = messageLines([...read.messages, ...logs.messages], messagesIn(given.text('language')))
+  const err = messageLines([...told, ...read.messages, ...logs.messages], messagesIn(given.text('language')))
   const out = given.text('out')
   if (out !== undefined) {
     writeAll(

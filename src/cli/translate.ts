@@ -6,7 +6,7 @@ import {makeStyle} from '../sheets/style.js'
 import {translationMarkdown, translationText} from '../sheets/translation-text.js'
 import type {Given} from './arguments.js'
 import {Failure, usageFailure} from './failure.js'
-import {decodeText, markdownFiles, readText, writeAll} from './files.js'
+import {decodeText, markdownFiles, readText, type Told, writeAll} from './files.js'
 import type {Outcome} from './run.js'
 import {choice, colour, columns} from './show.js'
 
@@ -17,7 +17,7 @@ export function runTranslate(given: Given): Outcome {
   const messages: Message[] = []
   const errors: Message[] = []
   for (const name of given.positionals) {
-    for (const {file, read} of texts(name)) {
+    for (const {file, read} of texts(name, (message) => messages.push(message))) {
       try {
         const found = translate(read(), {file, ...defaults})
         receipts.push(...found.receipts)
@@ -64,8 +64,8 @@ function givenDefaults(given: Given): {year?: number; place?: string} {
   return {...(year === undefined ? {} : {year: Number(year)}), ...(place === undefined ? {} : {place})}
 }
 
-function texts(name: string): Array<{file: string; read: () => string}> {
-  if (name === '-') return [{file: 'standard input', read: () => decodeText(readFileSync(0), 'standard input', 'receipt')}]
+function texts(name: string, told: Told): Array<{file: string; read: () => string}> {
+  if (name === '-') return [{file: 'standard input', read: () => decodeText(readFileSync(0), 'standard input', 'receipt', told)}]
   if (existsSync(name) && statSync(name).isDirectory()) {
     const found = markdownFiles(name)
     if (found.length === 0) {
@@ -81,7 +81,7 @@ function texts(name: string): Array<{file: string; read: () => string}> {
         },
       ])
     }
-    return found.map((file) => ({file, read: () => readText(file, file, 'receipt')}))
+    return found.map((file) => ({file, read: () => readText(file, file, 'receipt', told)}))
   }
-  return [{file: name, read: () => readText(name, name, 'receipt')}]
+  return [{file: name, read: () => readText(name, name, 'receipt', told)}]
 }

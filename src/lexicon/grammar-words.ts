@@ -211,6 +211,11 @@ export const joints: readonly string[] = words(
   'round, leg, loin, neck, breast, shoulder, knuckle, fillet, rump, shin, haunch, quarter, fore-quarter, hind-quarter, forequarter, hindquarter, side, sirloin, brisket, saddle, chine, flank, tail, tail-end, head, aitchbone, aitch-bone, scrag, buttock, ribs, rib, cheek, best end, middle, thick flank, silverside, hock, hand, spare-rib, sparerib, chump, joint, shank, rack, belly',
 )
 
+/** What is done with a fruit whole, behind it: "the juice of a lemon and two oranges, sliced". */
+export const usedWhole: readonly string[] = words(
+  'peeled, pared, sliced, chopped, quartered, segmented, segments, slices, cut, in, geschält, geschälte, geschnitten, gewürfelt, geviertelt, filetiert, gehackt, scheiben, filets, spalten',
+)
+
 /** What was made of a fruit, behind it on a list: "1 lemon, zested and juiced". The value is the part that goes in, as in `partsOf`. */
 export const fruitParts: Readonly<Record<string, string>> = {
   zested: 'rind',
@@ -416,6 +421,11 @@ export const preferments: readonly string[] = words(
 /** What flour becomes before it is filled, shaped or poured. */
 export const pastes: readonly string[] = words('paste, pastry, crust, dough, batter')
 
+/** What is done with paste that goes over a dish, under it or round it: "cover with a crust", "lay on a crust". */
+export const pasteWork: readonly string[] = words(
+  'cover, covers, covered, covering, line, lines, lined, lining, top, topped, lid, enclose, enclosed, inclose, inclosed, wrap, wrapped, put, lay, laid, place, roll, rolled, under, beneath, raise, raised',
+)
+
 /** A receipt with one of these words cooks what goes into it. */
 export const cookingWords: readonly string[] = words(
   "bake, bakes, baked, baking, bak'd, oven, boil, boiled, boiling, simmer, fry, fried, roast, stew, steam, scald, poach, toast, griddle",
@@ -498,6 +508,7 @@ export const grammarTables: readonly GrammarTable[] = (
     ['onlyIf', onlyIf],
     ['preparations', preparations],
     ['soldAs', soldAs],
+    ['usedWhole', usedWhole],
     ['enders', enders],
     ['notFood', notFood],
     ['ofHeads', ofHeads],
@@ -517,6 +528,7 @@ export const grammarTables: readonly GrammarTable[] = (
     ['behindHeat', behindHeat],
     ['preferments', preferments],
     ['pastes', pastes],
+    ['pasteWork', pasteWork],
     ['cookingWords', cookingWords],
     ['potWork', potWork],
     ['breadWork', breadWork],

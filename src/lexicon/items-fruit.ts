@@ -546,6 +546,7 @@ export const fruit = itemRows([
     spellings: 'candied citron, citron peel, sliced citron, citron melon, preserved citron, succade, citron-peel',
     density: span(0.6, 0.7, 0.8),
     densitySource: 'memory',
+    allergens: ['sulphites'],
     sources: ['memory'],
   },
   {
@@ -554,6 +555,7 @@ export const fruit = itemRows([
     spellings: 'candied lemon peel, candied lemon, preserved lemon peel, candied lemons, lemon peel candied',
     density: span(0.55, 0.65, 0.8),
     densitySource: 'memory',
+    allergens: ['sulphites'],
     sources: ['memory'],
   },
   {
@@ -563,6 +565,7 @@ export const fruit = itemRows([
       'candied orange peel, candied orange, preserved orange peel, candied oranges, orangeat, orange peel candied, orangeado',
     density: span(0.55, 0.65, 0.8),
     densitySource: 'memory',
+    allergens: ['sulphites'],
     sources: ['memory'],
   },
   {
@@ -571,6 +574,7 @@ export const fruit = itemRows([
     spellings: 'angelica',
     density: span(0.55, 0.65, 0.8),
     densitySource: 'memory',
+    allergens: ['sulphites'],
     sources: ['memory'],
   },
   {
@@ -579,6 +583,7 @@ export const fruit = itemRows([
     spellings: 'candied ginger, crystallised ginger, crystallized ginger, stem ginger',
     density: span(0.6, 0.7, 0.9),
     densitySource: 'memory',
+    allergens: ['sulphites'],
     sources: ['memory'],
   },
   {id: 'tamarind', group: 'dried fruit', density: span(0.9, 1.1, 1.3), densitySource: 'memory', sources: ['memory']},

@@ -58,6 +58,18 @@ export const noteWords: readonly NoteWord[] = [
   // Between a number and how many there are, or whose they are: "1 of the 3 pies".
   row('of', 'of', 'of'),
   row('of', 'von', 'von'),
+  // … the first of two words: "2 out of 6".
+  row('of it out', 'out', 'out'),
+  // How many are left, where the note does not tell of how many: "all but 2 loaves out".
+  row('all but', 'all but', 'all but, all except, all save'),
+  row('all but', 'alle bis auf', 'alle bis auf, alle außer'),
+  // With a time behind it, when it was done: "sponge set 6:10 am".
+  row('dough worked', 'set', 'set, fed, mixed, kneaded, shaped, refreshed, made up, folded, knocked back'),
+  row(
+    'dough worked',
+    'angesetzt',
+    'angesetzt, gefüttert, aufgefrischt, geknetet, gemischt, angerührt, geformt, gefaltet, aufgearbeitet',
+  ),
   row('of all', 'the', 'the, all'),
   row('of all', 'den', 'den, der, allen'),
   row('single', 'a', 'a, an'),

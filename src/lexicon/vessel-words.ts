@@ -27,6 +27,8 @@ export const vesselWords: readonly VesselWord[] = [
   ),
   // Sold in every shape: of two figures a large second is its breadth, and no depth.
   row('plain tin', 'tin, tins, pan, pans, cake tin, cake tins, cake pan, cake pans'),
+  // … and dishes, which no bread is baked in.
+  row('plain dish', 'dish, baking dish, bake dish, gratin dish, buttered dish'),
   // "2-inch rounds on a baking sheet": what leads from a size to another thing.
   row(
     'elsewhere',
@@ -40,7 +42,7 @@ export const vesselWords: readonly VesselWord[] = [
   // "Six small pies, six inches across": what is baked in a shape of its own.
   row(
     'thing',
-    'pie, pies, loaf, loaves, cake, cakes, pasty, pasties, tart, tarts, cob, cobs, pizza, pizzas, fladen, laib, laibe, brot, brote',
+    'pie, pies, loaf, loaves, cake, cakes, pasty, pasties, tart, tarts, cob, cobs, pizza, pizzas, kuchen, torte, torten, fladen, laib, laibe, brot, brote',
   ),
   // How many vessels a method bakes in: one where one of these stands before it, unless it is one of several.
   row('article', 'a, an, one, your, my, ein, eine, einen, einem, einer'),

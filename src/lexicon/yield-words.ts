@@ -240,6 +240,8 @@ export const yieldWords: readonly YieldWord[] = [
   ),
   // With the count just behind: "shape two loaves".
   row('method', 'forms', 'form, shape, mould, mold'),
+  // … where it heads its clause, and does not say what one may do: "it is cheaper to make two tarts".
+  row('method', 'makes', 'make'),
   row('method', 'cut', 'cut, halve, halved, halves, schneiden, halbieren, abstechen'),
   // What is done to vessels before they are filled: "line six tartlet tins". German verbs stand behind.
   row(
@@ -350,6 +352,7 @@ export const methodYields = {
     divide: method('divide'),
     shape: method('shape'),
     forms: method('forms'),
+    makes: method('makes'),
     cut: method('cut'),
     behind: method('behind'),
     ready: method('ready'),

@@ -1,4 +1,5 @@
-import {parseClock, parseDuration} from '../measure/quantity.js'
+import {parseClock} from '../measure/quantity.js'
+import {readDuration} from '../receipt/durations.js'
 
 /** A fire that is to be lit again later in the day, as a row of the log tells of it. */
 export interface FireToCome {
@@ -35,7 +36,7 @@ const NOW = 15
 export const isDated = (time: string): boolean => /day|tomorrow|morning|before/i.test(time)
 
 /** Whether words may be a length of time. */
-const isLength = (words: string): boolean => /^\d/.test(words.trim())
+const isLength = (words: string): boolean => /^\d/.test(words.trim()) || readDuration(words).ok
 
 /**
  * Read "fire again at 3:15 pm", "light the fire again at 15:15 for 45 min", "second fire at 3:15 pm" or "no fire again". Other words may
@@ -69,7 +70,7 @@ export function fireToCome(words: string, noted: number): ReadFireToCome {
   if (lit < noted - NOW) return wrong(`“${told}”: that time has passed`)
   const at = Math.max(lit, noted)
   if (length === undefined && !unclear) return {ok: true, fire: {lit: at, burn: null}}
-  const burn = parseDuration(length ?? more[0]!)
+  const burn = readDuration(length ?? more[0]!)
   if (!burn.ok) return wrong(burn.reason)
   const {low, high} = burn.value
   if (low !== high || high < BURNS.least || high > BURNS.most)

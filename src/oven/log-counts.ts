@@ -3,7 +3,8 @@ import {plainLetters} from '../lexicon/index.js'
 import {noteWords} from '../lexicon/note-words.js'
 import {wordsUsed} from '../lexicon/row.js'
 import type {NoteWord} from '../lexicon/schema.js'
-import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
+import {parseClock, parseMass} from '../measure/quantity.js'
+import {readDuration} from '../receipt/durations.js'
 import {lossEnd, moveAtEnd} from './log-deeds.js'
 import {isThing} from './log-dishes.js'
 
@@ -31,6 +32,7 @@ const wordsOfUse = (use: NoteWord['use']): ReadonlySet<string> => new Set(wordsU
 const pairs = wordsOfUse('pair')
 const ofs = wordsOfUse('of')
 const alls = wordsOfUse('of all')
+const outs = wordsOfUse('of it out')
 
 /** Whether a word stands between a number and whose it is, "of"; and one that may stand behind that, "the". */
 export const isOfWord = (word: string | undefined): boolean => ofs.has((word ?? '').toLowerCase())
@@ -44,10 +46,22 @@ export function numberOf(word: string | undefined): number | null {
   return cardinals[plainLetters(word)] ?? null
 }
 
+/** "2/6 loaves" and "2 out of 6 loaves" as "2 of 6 loaves"; other words, and fractions of a measure or a time, as they are. */
+export function countsWritten(words: string): string {
+  const out = words.replace(/(?<=^| )(\d{1,3}) out of (?:the )?(?=\d)/i, '$1 of ')
+  const slash = /(?<=^|\p{L} )(\d{1,3})\/(\d{1,3}) (\p{L}+)/u.exec(out)
+  if (slash === null) return out
+  const [all, some, of, word] = slash
+  const isPart = readDuration(`${some}/${of} ${word}`).ok || parseMass(`${some}/${of} ${word}`).ok
+  return isPart || Number(some) > Number(of) ? out : out.replace(all, `${some} of ${of} ${word}`)
+}
+
 /** Index of the token behind "of 3", "of the 3" or "of them", where it stands there; the index itself where not. */
 function behindOf(tokens: readonly Token[], i: number): number {
-  if (!isOfWord(tokens[i]?.text)) return i
-  const of = isAllWord(tokens[i + 1]?.text) ? i + 2 : i + 1
+  // "2 out of 6"
+  const at = outs.has(tokens[i]?.text ?? '') ? i + 1 : i
+  if (!isOfWord(tokens[at]?.text)) return i
+  const of = isAllWord(tokens[at + 1]?.text) ? at + 2 : at + 1
   return numberOf(tokens[of]?.text) !== null || tokens[of]?.text === 'them' ? of + 1 : i
 }
 
@@ -66,7 +80,7 @@ function isQuantity(text: string, number: Token, behind: readonly Token[]): bool
   const last = behind[(end < 0 ? behind.length : end) - 1] ?? first
   return [first, last].some(({to}) => {
     const said = text.slice(number.from, to)
-    return parseDuration(said).ok || parseClock(said).ok || parseMass(said).ok
+    return readDuration(said).ok || parseClock(said).ok || parseMass(said).ok
   })
 }
 
@@ -145,7 +159,7 @@ export function lostIn(text: string): {readonly lost: number; readonly at: numbe
     // What is counted may be named.
     const [name, next] = [tokens[i], tokens[i + 1]]
     if (name && next && !isMark(name) && lossEnd(texts, i) === i && !/^(?:was|were)$/.test(name.text)) {
-      if (HARDLY.test(name.text) || parseDuration(`${lost} ${name.text}`).ok) continue
+      if (HARDLY.test(name.text) || readDuration(`${lost} ${name.text}`).ok) continue
       i++
     }
     if (/^(?:was|were)$/.test(tokens[i]?.text ?? '')) i++

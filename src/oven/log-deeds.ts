@@ -2,7 +2,7 @@ import {distance} from 'fastest-levenshtein'
 import {deedWords} from '../lexicon/deed-words.js'
 import type {DeedWord} from '../lexicon/schema.js'
 import {timeUnits} from '../lexicon/time-words.js'
-import {parseDuration} from '../measure/quantity.js'
+import {readDuration} from '../receipt/durations.js'
 
 /**
  * What a log says was done to a dish: "set in", "drawn 10 min late", "not risen"; what became of it, "burnt"; and what was meant by a slip of
@@ -67,7 +67,7 @@ function timeEnd(words: string): number | null {
     if (!WHERE_SPENT.test(words.slice(to).trimStart())) continue
     const said = all.slice(0, n).flatMap(({text}) => (ON_TOP.test(text) ? [] : [text.replace(/\.$/, '')]))
     const length = said.join(' ')
-    if (parseDuration(length).ok || units.has(length.replace(PART, ''))) return to
+    if (readDuration(length).ok || units.has(length.replace(PART, ''))) return to
   }
   return null
 }

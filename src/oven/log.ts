@@ -9,7 +9,8 @@ import {unified} from 'unified'
 import * as z from 'zod'
 import {logHeads} from '../lexicon/log-heads.js'
 import type {LogHead} from '../lexicon/schema.js'
-import {parseClock, parseDuration, parseMass, readClock, writeDuration} from '../measure/quantity.js'
+import {parseClock, parseMass, readClock, writeDuration} from '../measure/quantity.js'
+import {readDuration} from '../receipt/durations.js'
 import {quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
@@ -661,11 +662,11 @@ function dishEvent(
     .replace(/^[\s,]+/, '')
     .split(/[,;(]/, 1)[0]!
     .replace(/^(?:about|some)\s+/i, '')
-    .replace(/ (?:and|but) .*/i, '')
+    .replace(/ (?:and(?! (?:an? )?(?:half|quarter)\b)|but) .*/i, '')
     .trimEnd()
   const [side = ''] = /(?:too late|too early|late|later|early|earlier|over|under)$/i.exec(rest) ?? []
   const by = rest.slice(0, rest.length - side.length).trimEnd()
-  const size = by === '' ? null : parseDuration(by.replace(/too$/, '').trimEnd())
+  const size = by === '' ? null : readDuration(by.replace(/too$/, '').trimEnd())
   const sign = /late|over/i.test(side) ? 1 : /earl|under/i.test(side) ? -1 : 0
   return {
     what: 'drawn',

@@ -2,7 +2,7 @@ import {Temporal} from 'temporal-polyfill'
 import {parseClock, parseMass, parseTemperature} from '../measure/quantity.js'
 import {fireToCome} from './fire-again.js'
 import {type FiringLog, fireNote, isMoved, type LogOptions, stemOf, tellsOfFire} from './log.js'
-import {dishNotes, lostIn, nameAndCount} from './log-counts.js'
+import {countsWritten, dishNotes, lostIn, nameAndCount, numberOf} from './log-counts.js'
 import {deedBehind, deedMeant, deedOf, lettersOff, lossEnd, moveAhead, shortMove} from './log-deeds.js'
 import {type DayNames, dishesLike, dishMeant, isDish, isNearDish, isThing, resemblesDish} from './log-dishes.js'
 import {doorNote, doorTold, unclearDoor} from './log-door.js'
@@ -58,7 +58,7 @@ export type ParsedNote =
  */
 export function parseNote(text: string, options: NoteOptions): ParsedNote {
   const example = 'write a time and a reading, such as “2:15 pm arm 18” or “9 am floor 300 °C”'
-  const words = text.replace(/\s+/g, ' ').trim()
+  const words = countsWritten(text.replace(/\s+/g, ' ').trim())
   if (!words) return {ok: false, reason: 'the note is empty', suggest: example}
   if (words.length > 300)
     return {ok: false, reason: 'the note is too long for a row of the log', suggest: 'write the story below the table by hand'}
@@ -125,7 +125,8 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     const turned = timeFirst(words)
     const read = turned === null ? null : parseNote(turned, options)
     const told = read?.ok === true && read.entry.what === 'row' && fireNote(read.entry.value, '') !== null
-    if (read !== null && (!read.ok || told || read.entry.what === 'field' || read.entry.reading !== 'note')) return read
+    const dated = read?.ok === true && read.entry.what === 'row' && (at === null || endsInWork(read.entry.value))
+    if (read !== null && (!read.ok || told || dated || read.entry.what === 'field' || read.entry.reading !== 'note')) return read
     if (/^\d{1,2}[:.h]\d{2}\b/.test(words)) {
       const clock = parseClock(parts[0]!)
       if (!clock.ok) return clock
@@ -166,6 +167,9 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   const told = readingTold(spokenOf, first, options.log ?? null)
   if (told) {
     const parsed = parseReading(told.words)
+    // "Oven not ready yet": no reading, and words to be kept.
+    if (!parsed.ok && isOfOven(first) && !/\d/.test(told.words))
+      return {ok: true, entry: {...base, reading: 'note', value: rest, note: ''}}
     if (!parsed.ok) return parsed
     if (told.doubt) return {ok: true, entry: {...base, reading: 'note', value: rest, note: '', doubt: told.doubt}}
     return {
@@ -179,6 +183,21 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
         ...(parsed.doubt ? {doubt: parsed.doubt} : {}),
       },
     }
+  }
+  const allBut = noteWordsOf('all but').find((one) => spokenOf.toLowerCase().startsWith(`${one} `))
+  const left =
+    allBut === undefined
+      ? undefined
+      : spokenOf
+          .slice(allBut.length + 1)
+          .split(' ', 1)[0]!
+          .toLowerCase()
+  if (numberOf(left) !== null && dishes !== undefined && dishes.length > 0) {
+    const doubt = {
+      reason: `“${spokenOf}” does not say how many that is, and would be kept as words`,
+      suggest: `write the number and the dish, such as “${dishes[0]!} 4 of 6 drawn”`,
+    }
+    return {ok: true, entry: {...base, reading: 'note', value: rest, note: '', doubt}}
   }
   const main = countBehind(spokenOf, names)
   const dish = deedBehind(main)
@@ -261,6 +280,12 @@ function readingTold(main: string, first: string, log: FiringLog | null): Readin
   return log?.rows.some((row) => row.kind === 'arm') ? {words: `arm ${count}`, part: ''} : asked(`arm ${count}`)
 }
 
+/** Whether words end in what was done to a dough: a time behind them is when. */
+const endsInWork = (words: string): boolean => noteWordsOf('dough worked').some((one) => words.toLowerCase().endsWith(` ${one}`))
+
+/** A note's first word that may tell of the whole oven as well as of its heat. */
+const isOfOven = (word: string): boolean => /^(?:oven|ofen)$/i.test(word)
+
 /** Before what is to be kept as words, whatever it could tell. */
 const WORDS = /^note: /i
 
@@ -294,7 +319,7 @@ function inOrOut(main: string, names: DayNames): {dish: string; value: string; n
     const done = shortMove(words[n]!)
     if (done === null) continue
     const {name, count} = nameAndCount(words.slice(0, n).join(' ').replace(/^the /i, ''))
-    const before = /^(\d{1,3}) (.+)$/.exec(name)
+    const before = /^(\d{1,3}(?: (?:of|von) \d{1,3})?) (\D.*)$/.exec(name)
     const dish = before !== null && count === '' ? before[2]! : name
     const strange = dishMeant(stemOf(dish), names) === null
     // "2 loaves in", "pies out" are of some dish that is not named so; "coals out" is of none.
@@ -336,7 +361,7 @@ export function entryText(entry: LogEntry): string {
  */
 export function notesIn(text: string, dishes: readonly string[], alike?: DayNames['alike']): string[] {
   const names: DayNames = {dishes, ...(alike ? {alike} : {})}
-  const words = text.replace(/\s+/g, ' ').trim()
+  const words = countsWritten(text.replace(/\s+/g, ' ').trim())
   const parts = words.split(' ')
   let time = ''
   for (let n = Math.min(5, parts.length - 1); n > 0 && time === ''; n--) {

@@ -1,4 +1,4 @@
-import {decoded} from './decode.js'
+import {decoded} from '../receipt/decode.js'
 import {freeReceiptPath, isText} from './folder.js'
 import {homed} from './homed.js'
 import {app} from './state.js'

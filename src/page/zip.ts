@@ -1,5 +1,5 @@
 import {strToU8, unzip, zip} from 'fflate'
-import {decoded} from './decode.js'
+import {decoded} from '../receipt/decode.js'
 import {type Folder, isText} from './folder.js'
 import {homed} from './homed.js'
 

@@ -13,7 +13,7 @@ const NEAR = 8
 /** What is said of the time after the baking ("turn the oven off and let them cool with the door ajar"), or of the end of it. */
 const AFTERWARDS = /^(?:cold|off|abkuhlen|auskuhlen|erkalten|ausgeschaltet\w*|last|letzten|wait|until|falls|fallen)$/
 const DRIED = /^(?:dry|dried|leathery|crisp|brittle|crumbles?|crumbly|crackle|papery|hard|shrivelled|done)$/
-const NOT = /^(?:not|never|no|nor|without|don't|don’t|nicht|nie)$/
+const NOT = /^(?:not|never|no|nor|without|don't|nicht|nie)$/
 
 /**
  * The words of a receipt that want the oven's door left a little open while the thing is in it, for the damp to go out: "leaving the door an

@@ -1,14 +1,12 @@
-import {fleshWords} from '../lexicon/flesh-words.js'
 import {fold, itemAt, lookUpItem} from '../lexicon/index.js'
-import {wordsUsed} from '../lexicon/row.js'
 import {fleshWordsOf, isFlesh} from './flesh.js'
 import type {Section, Token} from './section.js'
 import {spanOf} from './stays.js'
 import type {ReadIngredient, Span} from './types.js'
 import {vesselWordsOf} from './vessel.js'
 
-const CUT_UP: ReadonlySet<string> = new Set(wordsUsed(fleshWords, 'cut up'))
-const CUTS: ReadonlySet<string> = new Set(wordsUsed(fleshWords, 'cuts'))
+const CUT_UP = fleshWordsOf('cut up')
+const CUTS = fleshWordsOf('cuts')
 const OUTSIDE = fleshWordsOf('outside')
 const SCORED = fleshWordsOf('scored')
 const BAKES = vesselWordsOf('bakes')
@@ -41,7 +39,7 @@ function cutsOutside(tokens: readonly Token[], from: number, at: number): boolea
 }
 
 /** True of a word by which meat, poultry or fish is in pieces: "jointed", "thighs". */
-export const saysCutUp = (word: string): boolean => CUT_UP.has(word)
+export const saysCutUp = (word: string): boolean => CUT_UP.has(fold(word))
 
 /**
  * Where a receipt has its meat, poultry or fish cut up before it bakes: "1 chicken, jointed", "cut the turkey into joints". Null where it goes
@@ -58,11 +56,11 @@ export function readCutUp(section: Section, ingredients: readonly ReadIngredient
     const next = Math.min(...ingredients.flatMap(({start}) => (start >= end ? [start] : [])))
     for (let i = behind; i >= 0 && i < behind + MOST_BEHIND && tokens[i]?.block === block; i++) {
       if (tokens[i]!.start >= next || ENDS.test(tokens[i]!.word)) break
-      if (CUT_UP.has(tokens[i]!.word) && !cutsOutside(tokens, behind, i)) return spanOf(section, {from: i, to: i + 1})
+      if (CUT_UP.has(fold(tokens[i]!.word)) && !cutsOutside(tokens, behind, i)) return spanOf(section, {from: i, to: i + 1})
     }
     const row = lookUpItem(item)
     for (let i = 0; i < beforeBaking; i++) {
-      if (!CUTS.has(tokens[i]!.word)) continue
+      if (!CUTS.has(fold(tokens[i]!.word))) continue
       const at = ARTICLE.test(tokens[i + 1]?.word ?? '') ? i + 2 : i + 1
       const named = itemAt(stems, at)
       const to = named === null ? 0 : at + named.length

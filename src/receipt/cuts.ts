@@ -60,6 +60,14 @@ export function cutByHeading(source: string, from: number): Cut[] {
  */
 function ownedBy(source: string, headings: readonly Told[]): ReadonlySet<number> {
   const owned = new Set<number>()
+  // "### White loaf" under "## Ingredients": a list of them, whatever its name.
+  for (const [i, {depth, use}] of headings.entries()) {
+    if (use !== 'ingredients') continue
+    const below: number[] = []
+    for (let k = i + 1; k < headings.length && headings[k]!.depth > depth; k++) below.push(k)
+    const bodies = below.map((k) => bodyOf(source, headings[k]!.end, headings[k]!.next))
+    if (bodies.every(({listed, steps}) => listed && !steps)) for (const k of below) owned.add(k)
+  }
   // A file without a title begins with the heading of its ingredients.
   if (headings[0]?.use === 'ingredients') claim(source, headings, null, 0, headings.length, owned)
   for (const [i, {depth, use}] of headings.entries()) {

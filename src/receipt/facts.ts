@@ -1,5 +1,6 @@
 import * as z from 'zod'
-import {type Parsed, parseDuration} from '../measure/quantity.js'
+import type {Parsed} from '../measure/quantity.js'
+import {readDuration} from './durations.js'
 import {frontMatterSpan, inWords, isKeyed, quantity, readFrontMatter} from './front-matter.js'
 import type {Message, ReceiptFacts} from './types.js'
 
@@ -11,8 +12,8 @@ export const factsSchema = z.strictObject({
   vessel: inWords('write “round 9 in x 2 in”, “loaf 9 x 5 x 3 in” or “free-standing loaf 22 cm”').optional(),
   oven: quantity(parseHeat).optional(),
   bake: quantity(parseBake).optional(),
-  rise: quantity(parseDuration).optional(),
-  prove: quantity(parseDuration).optional(),
+  rise: quantity(readDuration).optional(),
+  prove: quantity(readDuration).optional(),
   'holds heat': z.boolean({error: 'write yes or no as true or false'}).optional(),
   title: inWords('write the receipt’s name').optional(),
   says: z
@@ -67,7 +68,7 @@ function parseHeat(text: string): Parsed<string> {
 
 /** How long it bakes: what bakes for no time is not baked. */
 function parseBake(text: string): Parsed<{readonly low: number; readonly high: number}> {
-  const read = parseDuration(text)
+  const read = readDuration(text)
   if (!read.ok || read.value.high > 0) return read
   return {ok: false, reason: `nothing bakes for “${text}”`, suggest: 'write “45 min” or “1 h 30 min”, or take the line out'}
 }

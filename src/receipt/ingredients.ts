@@ -9,8 +9,10 @@ import {isIndex, isIngredientsLabel, linesOf, looksListed, mostlyListed, runInSt
 import {type MetNote, noteBlocks, notesOf, type OtherWay, withoutOtherWays} from './notes.js'
 import {type RatioTold, withoutRatios} from './ratios.js'
 import type {Block} from './section.js'
+import {weightInCells} from './stated-weight.js'
 import {listBegins} from './story.js'
 import {
+  cellsOf,
   columnsOf,
   type Heads,
   headsOf,
@@ -278,6 +280,8 @@ class IngredientReader {
     // "Flour | 1000 | 100" under "g" and "%": what the others may be reckoned from.
     const made = this.entries.drafts[length]
     if (percent !== null && made !== undefined && made.low !== null) made.percent = percent
+    if (made !== undefined && this.entries.drafts.length === length + 1)
+      weightInCells(this.view, made, cellsOf(this.view, from, to), this.heads ?? [])
   }
 
   /** The amounts of a table's row. */

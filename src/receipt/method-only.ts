@@ -41,10 +41,12 @@ function isOther({words, bits, tokens, section}: View, {start, next, item, row}:
   if (/^flowers?$/.test(last) || last === 'white' || TOOLS.has(words[next] ?? '')) return true
   if (row?.group === 'fat' && words[next] === 'and' && DONE_TOO.has(words[next + 1] ?? '')) return true
   if (!PASTES.has(item) && !PASTES.has(last)) return false
-  if (next === start + 1 && /^over$/.test(words[next] ?? '')) return true
   let before = start - 1
   while (before >= 0 && bits[before]! & DESCRIBES) before--
-  if (/^an?$/.test(words[before] ?? '')) before--
+  const article = /^an?$/.test(words[before] ?? '')
+  // "Paste over the lid", where "lay a crust over it" is of pastry.
+  if (!article && next === start + 1 && /^over$/.test(words[next] ?? '')) return true
+  if (article) before--
   return /^(?:to|into)$/.test(words[before] ?? '')
 }
 

@@ -100,10 +100,10 @@ function nameOf(row: Item, view: View, from: number, to: number): string {
 /** "Bone-in", "skin on", "boneless": how meat and fish are sold, and no part of their name. The token after it; −1 where none begins. */
 export function pastSoldAs({words}: View, at: number, end: number): number {
   const word = words[at] ?? ''
-  if (SOLD_AS.has(word)) return at + 1
+  if (SOLD_AS.has(fold(word))) return at + 1
   return at + 1 < end && SOLD_WITH.test(word) && SOLD_HOW.test(words[at + 1]!) ? at + 2 : -1
 }
-const SOLD_AS: ReadonlySet<string> = new Set(soldAs)
+const SOLD_AS: ReadonlySet<string> = new Set(soldAs.map(fold))
 const SOLD_WITH = /^(?:bones?|skins?|rind|shells?|heads?|tails?)$/
 const SOLD_HOW = /^(?:in|on|off|out|removed)$/
 

@@ -22,6 +22,7 @@ import {readRising} from './rising.js'
 import {withPlaces} from './rising-places.js'
 import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
+import {secondDish} from './several-dishes.js'
 import {standingNights} from './standing-night.js'
 import {readStays} from './stays.js'
 import {withoutStory} from './story.js'
@@ -231,6 +232,17 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     const own = times.map((time) => (time.of === 'rise' && isSet(evening, time) ? {...time, of: 'stand' as const} : time))
     const rising = readRising(section, own)
     const stood = standingNights(section, rising.times, evening)
+    const second = secondDish(section, ingredients, rising.times)
+    if (second !== null)
+      messages.push({
+        file,
+        ...place(second.start),
+        severity: 'warning',
+        rule: 'dishes-two',
+        reason:
+          'a second list begins here with much of the first again, and each has a bake below it: they are read as one receipt',
+        suggest: 'if they are two dishes, write a heading with its name over each, such as “## Brown loaf”',
+      })
     const receipt: ReadReceipt = {
       file,
       title,

@@ -1,5 +1,5 @@
-import {fruitParts, partsOf} from '../lexicon/grammar-words.js'
-import {lookUpItem} from '../lexicon/index.js'
+import {fruitParts, partsOf, usedWhole} from '../lexicon/grammar-words.js'
+import {fold, lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {type Amount, type Quantity, readAmount} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
@@ -22,8 +22,7 @@ export const endsName = ({tokens, bits}: View, at: number, to: number): boolean 
   (bits[at]! & (ENDER | DESCRIBES)) !== 0
 
 export const AND = /^(?:and|&|\+|und)$/
-/** Behind a fruit, what is done with it whole: "the juice of a lemon and two oranges, sliced". */
-const USED_WHOLE = /^(?:peeled|pared|sliced|chopped|quartered|segmented|segments|slices|geschält|geschälte|cut|in)$/
+const USED_WHOLE: ReadonlySet<string> = new Set(usedWhole.map(fold))
 
 /** Whether a fruit is squeezed and grated as a rule: its juice has a row of its own. */
 export const isSqueezed = ({id, group}: Item): boolean => group === 'fruit' && lookUpItem(`${id} juice`)?.id === `${id} juice`
@@ -74,7 +73,7 @@ export function fruitsBehind(view: View, at: number, to: number): readonly Fruit
   const row = squeezedRow(noun)
   if (amount === null || noun === null || row === null) return []
   const past = words[noun.next] === ',' ? noun.next + 1 : noun.next
-  if (past < to && tokens[past]!.block === tokens[at]!.block && USED_WHOLE.test(words[past]!)) return []
+  if (past < to && tokens[past]!.block === tokens[at]!.block && USED_WHOLE.has(fold(words[past]!))) return []
   const fruit = {amount, item: noun.item, row, next: noun.next}
   const more = fruitsBehind(view, noun.next, to)
   return last || more.length > 0 ? [fruit, ...more] : []

@@ -1,6 +1,6 @@
 import {lookUpMeasure} from '../lexicon/index.js'
 import type {StatedWeight} from '../measure/convert.js'
-import {type Quantity, readQuantity, skipHedges, textOf} from './amounts.js'
+import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
 import type {Draft, Entries, Mode} from './entries.js'
 import {DESCRIBES, FILLING, type View} from './view.js'
 
@@ -74,6 +74,42 @@ export function weightInQuantity(view: View, quantity: Quantity, measure: string
     return stated === null ? undefined : ofOne(stated, measure)
   }
   return undefined
+}
+
+/**
+ * The weight in a cell of its own, "flour | 1 cup | 120 g": that of the row's entry is set, where it has none.
+ *
+ * @param cells the row's cells, as token indices from and to
+ * @param headed column by column, the measure that its head names: "Grams"
+ */
+export function weightInCells(
+  view: View,
+  draft: Draft,
+  cells: ReadonlyArray<readonly [number, number]>,
+  headed: ReadonlyArray<{readonly id: string; readonly dimension: string} | null>,
+): void {
+  if (!weightless(draft)) return
+  for (const [column, [from, to]] of cells.entries()) {
+    if (from >= to) continue
+    const head = headed[column] ?? null
+    const amount = head?.dimension === 'mass' ? readAmount(view, from, to) : null
+    const stated =
+      weightIn(view, from, to) ??
+      (head !== null && amount !== null && amount.next === to
+        ? {
+            amount: {low: amount.low.value, high: amount.high.value},
+            measure: head.id,
+            each: false,
+            hedges: [...amount.hedges],
+            text: textOf(view, from, to),
+          }
+        : null)
+    if (stated === null) continue
+    draft.stated = ofOne(stated, draft.measure)
+    draft.start = Math.min(draft.start, from)
+    draft.next = Math.max(draft.next, to)
+    return
+  }
 }
 
 /** An entry whose weight is still to be said. */

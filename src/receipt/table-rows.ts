@@ -15,7 +15,7 @@ import {ITEM, itemHere, measureHere, type View} from './view.js'
 export type Heads = ReadonlyArray<Measure | null>
 
 /** The cells of a row, as token indices from and to. */
-function cellsOf({words}: View, from: number, to: number): Array<[number, number]> {
+export function cellsOf({words}: View, from: number, to: number): Array<[number, number]> {
   const cells: Array<[number, number]> = []
   let start = from
   for (let i = from; i < to; i++)

@@ -341,7 +341,11 @@ const isMinutesBare = (figures: Token, next: Token | undefined): boolean =>
   (next === undefined || (next.kind === 'mark' ? /^[.,;:)|!]$/.test(next.word) : FOLLOWS_TIME.has(next.word)))
 
 /** A whole stretch from token `i`: a term, or a range of two. Minutes. */
-function durationAt(tokens: readonly Token[], i: number, between: boolean): {low: number; high: number; end: number} | null {
+export function durationAt(
+  tokens: readonly Token[],
+  i: number,
+  between: boolean,
+): {low: number; high: number; end: number} | null {
   const first = termAt(tokens, i)
   if (first === null) return null
   const block = tokens[i]!.block

@@ -1,3 +1,4 @@
+import {pasteWork} from '../lexicon/grammar-words.js'
 import {readAmount} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {greases} from './greasing.js'
@@ -122,6 +123,25 @@ function isMade({words, bits}: View, at: number): boolean {
   return /^an?$/.test(words[i] ?? '') && /^(?:make|makes|making|made|form|forms)$/.test(words[i - 1] ?? '')
 }
 
+const PASTE_WORK: ReadonlySet<string> = new Set(pasteWork)
+/** How far before a crust the word stands that tells it goes on the dish: "put over it all a crust". */
+const LAID = 6
+
+/** "Cover with a crust", "lay a good crust over it", "put on the top crust": paste that goes on a dish. "A crust of crumbs" is none. */
+function isLaidOn({words, tokens, bits}: View, at: number, {row, next}: Noun): boolean {
+  if (!/^(?:paste|puff paste)$/.test(row?.id ?? '') || words[next] === 'of') return false
+  let before = at - 1
+  while (before > at - 4 && before >= 0 && (bits[before]! & DESCRIBES || WHICH_CRUST.test(words[before]!))) before--
+  // "The crust" is one that was told of.
+  if (!/^an?$/.test(words[before] ?? '') && !WHICH_CRUST.test(words[at - 1] ?? '')) return false
+  for (let i = at - 1; i >= 0 && i >= at - 1 - LAID && tokens[i]!.block === tokens[at]!.block; i--) {
+    if (tokens[i]!.kind === 'mark' && words[i] !== ',') return false
+    if (PASTE_WORK.has(words[i]!)) return true
+  }
+  return false
+}
+const WHICH_CRUST = /^(?:top|upper|under|lower|bottom|second)$/
+
 /** Does a bare name in prose stand for something that goes into the mixture? */
 function goesIn(view: View, at: number, noun: Noun, to: number): boolean {
   const {words, bits} = view
@@ -171,6 +191,7 @@ function goesIn(view: View, at: number, noun: Noun, to: number): boolean {
   // "Make a stiff paste"
   if (row.group === 'made dish' && (isMade(view, at) || (after === 'made' && /^(?:with|of)$/.test(words[noun.next + 1] ?? ''))))
     return false
+  if (isLaidOn(view, at, noun)) return true
   if (before === 'a' || before === 'an' || MADE.has(after ?? '') || GENERAL.has(noun.item) || row.group === 'bread') return false
   if (before === '-' || view.tokens[at]!.joined) return false
   if (row.id === 'water')

@@ -1,5 +1,6 @@
 import {cardinals, enders, stepVerbs} from '../lexicon/grammar-words.js'
 import {itemOf, lookUpKind, measureOf} from '../lexicon/index.js'
+import {vesselWords} from '../lexicon/vessel-words.js'
 import {parseLength} from '../measure/quantity.js'
 import type {Section} from './section.js'
 import type {ReadIngredient, Span} from './types.js'
@@ -117,8 +118,10 @@ function sizeAt(section: Section, at: number): Size | null {
       odd = i
       i++
     }
-    if (!TIMES.has(tokens[i]?.word ?? '') || figureAt(section, i + 1) === null) break
-    i++
+    // "9- by 13-inch"
+    const times = tokens[i]?.word === '-' ? i + 1 : i
+    if (!TIMES.has(tokens[times]?.word ?? '') || figureAt(section, times + 1) === null) break
+    i = times + 1
   }
   // "9 x 13 glass dish": no unit at all.
   if (unit === '' && numbers > 1 && odd === i - 1) {
@@ -181,6 +184,10 @@ function nameAt({tokens}: Section, at: number, nouns = NOUNS): number {
   return -1
 }
 
+/** The token behind a size, past the bracket that closes round it: "one (9-inch) pie". */
+const pastBracket = ({tokens}: Section, {from, to}: Size): number =>
+  tokens[from - 1]?.word === '(' && tokens[to]?.word === ')' ? to + 1 : to
+
 /** A vessel's size in the text: what it is called, how deep, and all its words. */
 interface Found {
   /** The token it was found at. */
@@ -206,7 +213,7 @@ function sizeFirst(section: Section, at: number): Found | null {
     if (other === null) return null
     name = tokens[other.to]?.word === ')' ? other.to + 1 : other.to
   }
-  const from = size.square ? size.to - 1 : name
+  const from = size.square ? size.to - 1 : name === size.to ? pastBracket(section, size) : name
   // "Two 9 x 5 loaves": of a loaf tin.
   const end = Math.max(nameAt(section, from), size.numbers > 1 && LOAVES.has(tokens[from]?.word ?? '') ? from + 1 : -1)
   if (end < 0) return null
@@ -234,7 +241,7 @@ function nameFirst(section: Section, at: number): Found | null {
   let open = false
   for (let turns = 0; turns < 4; turns++) {
     const word = tokens[i]?.word ?? ''
-    if (!/^(?:,|\(|about|measuring|etwa|ca|ø)$/.test(word)) break
+    if (!/^(?:,|\(|about|measuring|etwa|ca|ø|von|mit|à|a|of)$/.test(word)) break
     open ||= word === '('
     i++
   }
@@ -353,29 +360,56 @@ export function thingSized(section: Section, ingredients: readonly ReadIngredien
     let end = i + 1
     if (THINGS.has(tokens[i]!.word)) {
       let at = i + 1
-      while (at < i + 4 && /^(?:,|\(|about|each|of|etwa)$/.test(tokens[at]?.word ?? '')) at++
+      while (at < i + 4 && /^(?:,|\(|about|each|of|etwa|von|mit|ø)$/.test(tokens[at]?.word ?? '')) at++
       size = tokens[at]?.block === tokens[i]!.block ? sizeAt(section, at) : null
-      if (size !== null && !size.across) size = null
+      if (size !== null && !size.across && tokens[at - 1]!.word !== 'ø') size = null
       end = size?.to ?? end
     } else if (figureAt(section, i) !== null) {
       size = sizeAt(section, i)
-      end = size === null ? -1 : nameAt(section, size.to, THINGS)
+      end = size === null ? -1 : nameAt(section, pastBracket(section, size), THINGS)
       // "8 in pounded loaf sugar"
       if (end < 0 || itemOf([tokens[end]?.word ?? '']) !== null) size = null
     }
-    if (size === null || size.numbers > 1 || size.odd >= 0) continue
+    if (size === null || size.odd >= 0) continue
+    if (ingredients.some((one) => one.start < tokens[end - 1]!.end && tokens[i]!.start < one.end)) continue
+    const said = bracketed(source.slice(tokens[i]!.start, tokens[end - 1]!.end).replace(/\s+/g, ' '))
+    const corners = cornered(section, size, end)
+    if (corners !== null && shape !== 'free-standing') {
+      const box = readVessel(`${corners} ${size.text}`)
+      if (box.ok && Math.min(box.value.length ?? 0, box.value.width ?? 0) >= 0.09)
+        return {
+          value: asStated({...box.value, height: own.value.height}, size.inches),
+          said,
+          depthFrom: 'common-practice',
+        }
+    }
+    // The second figure of a cake that is no round one is none of another cake.
+    if (size.numbers > 1) i = size.to - 1
+    if (size.numbers > 1 || corners !== null) continue
     const across = readVessel(`round ${size.text}`)
     if (!across.ok || across.value.across === undefined || across.value.across < 0.09) continue
-    if (ingredients.some((one) => one.start < tokens[end - 1]!.end && tokens[i]!.start < one.end)) continue
     const height = Math.min(own.value.height, across.value.across / 2)
     return {
       value: asStated({shape, across: across.value.across, height}, size.inches),
-      said: source.slice(tokens[i]!.start, tokens[end - 1]!.end).replace(/\s+/g, ' '),
+      said,
       depthFrom: shape === 'free-standing' ? null : 'common-practice',
     }
   }
   return null
 }
+
+/** The shape of "an 8-inch square cake", "a 9 x 13-inch cake", whose words end before token `end`; null of a round one. */
+function cornered({tokens}: Section, size: Size, end: number): 'square' | 'oblong' | null {
+  if (size.numbers === 2) return 'oblong'
+  if (size.numbers > 2) return null
+  const isSquare = size.square || tokens.slice(size.from, end).some(({word}) => SQUARES.has(word))
+  return isSquare ? 'square' : null
+}
+const SQUARES: ReadonlySet<string> = new Set(vesselWords.find(({shape}) => shape === 'square')!.words)
+
+/** Words with the other bracket of one that stands in them alone: "9-inch) pie". */
+const bracketed = (words: string): string =>
+  words.includes(')') && !words.includes('(') ? `(${words}` : words.includes('(') && !words.includes(')') ? `${words})` : words
 
 interface Stretch {
   readonly from: number
@@ -401,7 +435,7 @@ function written(section: Section, {size, name, depth, said}: Found, kind: strin
   const height = depth !== null && !all ? depth : Math.max(read.value.height, ofKind)
   return {
     value: asStated({...read.value, height}, size.inches),
-    said: text(said),
+    said: bracketed(text(said)),
     depthFrom:
       flat || all || depth !== null
         ? null

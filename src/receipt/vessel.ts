@@ -115,7 +115,9 @@ export function readVessel(text: string): VesselResult {
     }
     sizes.push(metres.value)
   }
-  const kind = boxed(sizes, named, row, isPlainTin(plain)) ? boxOf(sizes) : (shape ?? 'round')
+  const dish = isPlainDish(plain)
+  const box = dish ? 'oblong' : boxOf(sizes)
+  const kind = boxed(sizes, named, row, dish || isPlainTin(plain)) ? box : (shape ?? 'round')
   const deep = row?.shape === kind ? depthOf(row, sizes) : undefined
   const value = sized(kind, sizes, deep)
   if (value === null) return {ok: false, reason: `“${text}” has ${sizes.length} sizes, too many for ${kind}`, suggest: example}
@@ -146,16 +148,18 @@ const ANY_SHAPE: ReadonlySet<string> = new Set(['pudding-dish', 'earthen-pan', '
 
 /** Tins of no shape of their own; deep dishes and kettles are named otherwise. */
 const PLAIN_TINS: ReadonlySet<string> = new Set(wordsUsed(vesselWords, 'plain tin').map(spaced))
+const PLAIN_DISHES: ReadonlySet<string> = new Set(wordsUsed(vesselWords, 'plain dish').map(spaced))
 const isPlainTin = (text: string): boolean => PLAIN_TINS.has(longestIn(text)?.words ?? '')
-/** No round tin of the usual widths is deeper, metres: what is more is a breadth, as in "30 x 12 cm". Common practice, no source. */
+const isPlainDish = (text: string): boolean => PLAIN_DISHES.has(longestIn(text)?.words ?? '')
+/** No round tin or plain dish of the usual widths is deeper, metres: what is more is a breadth, as in "30 x 12 cm". Common practice, no source. */
 const DEEPEST_TIN = 0.09
 
 /** Where no word tells the shape, three sizes are a box's, and of two the second is a width where no dish is so deep: "9 x 13 in". */
-function boxed(sizes: readonly number[], named: VesselShape | null, row: VesselRow | null, plainTin: boolean): boolean {
+function boxed(sizes: readonly number[], named: VesselShape | null, row: VesselRow | null, plain: boolean): boolean {
   if (named !== null || (row !== null && row.shape !== 'round' && row.shape !== 'none')) return false
   if (sizes.length === 3) return true
   const [first = 0, second = 0] = sizes
-  if (sizes.length === 2 && second > DEEPEST_TIN && (row === null || plainTin || SQUARE.has(row.id))) return true
+  if (sizes.length === 2 && second > DEEPEST_TIN && (row === null || plain || SQUARE.has(row.id))) return true
   return (
     sizes.length === 2 && second >= 0.12 && second > 0.5 * first && (row === null || ANY_SHAPE.has(row.id) || SQUARE.has(row.id))
   )

@@ -18,7 +18,7 @@ import {
 import {beginsItem, beginsMeasure, fold, isFoodWord, itemAt, measureAt} from '../lexicon/index.js'
 import type {Item, Measure} from '../lexicon/schema.js'
 import {quotationMarks} from './quotation.js'
-import type {Section, Token} from './section.js'
+import {fold as plainWord, type Section, type Token} from './section.js'
 
 /** Classes of words, as bits: one look-up a word tells all of them. */
 export const CARDINAL = 1
@@ -49,8 +49,10 @@ const grammar = new Set<string>()
 const mark = (list: Iterable<string>, bit: number): void => {
   for (const phrase of list) for (const word of phrase.split(/[ -]/)) if (word !== '') flag(word, bit)
 }
+/** A word of a text has no umlauts when it comes here (`section.ts`), and a table may write them. */
 const flag = (word: string, bit: number): void => {
-  classes.set(word, (classes.get(word) ?? 0) | bit)
+  const plain = plainWord(word)
+  classes.set(plain, (classes.get(plain) ?? 0) | bit)
 }
 const only = (list: Iterable<string>, bit: number): void => {
   for (const word of list) if (!word.includes(' ') && !word.includes('-')) flag(word, bit)
@@ -455,7 +457,11 @@ function isBeforeMeasure(tokens: readonly Token[], at: number): boolean {
   while (here(end) !== undefined && here(end)!.word !== '|') end++
   if (end === at + 1 || end - at > 4) return false
   const unit: string[] = []
-  for (let k = at + 1; k < end; k++) if (tokens[k]!.kind === 'word') unit.push(fold(tokens[k]!.word))
+  for (let k = at + 1; k < end; k++) {
+    // "2 | 100 g": an amount of its own.
+    if (tokens[k]!.kind === 'number') return false
+    if (tokens[k]!.kind === 'word') unit.push(fold(tokens[k]!.word))
+  }
   return unit.length > 0 && measureAt(unit, 0)?.length === unit.length
 }
 

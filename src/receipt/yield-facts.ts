@@ -58,6 +58,10 @@ function shapedBefore({tokens, source}: Section, at: number): Yield | null {
   return null
 }
 
+/** Whether a clause begins with the token at `at`: "Make 12 buns", "knead it and make 12 buns". */
+const headsClause = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at - 1]?.block !== tokens[at]!.block || tokens[at - 1]!.kind === 'mark' || /^(?:and|then)$/.test(tokens[at - 1]!.word)
+
 /** "divide into six loaves", "between two tins", "zu zwei Laiben formen": the first; null where the method says nothing of the kind. */
 function dividedYield(section: Section): Yield | null {
   const {tokens, blocks, source} = section
@@ -67,7 +71,7 @@ function dividedYield(section: Section): Yield | null {
     const before = verbs.behind.has(t.word) ? shapedBefore(section, i) : null
     if (before !== null) return before
     // "Shape two loaves"
-    const forms = verbs.forms.has(t.word)
+    const forms = verbs.forms.has(t.word) || (verbs.makes.has(t.word) && headsClause(tokens, i))
     if (!(into.has(t.word) || between.has(t.word) || forms) || blocks[t.block]!.kind === 'heading') continue
     // "Between the two tins"
     const definite = /^(?:the|die|den)$/.test(tokens[i + 1]?.word ?? '')
@@ -96,6 +100,8 @@ function dividedYield(section: Section): Yield | null {
     let of = ''
     if (methodYields.things.has(word) && !shared) of = thing
     else if (forms) continue
+    // "Make two pies of it" may be of a part.
+    if (verbs.makes.has(t.word) && here(k + 1) === 'of') continue
     else if (vessel >= 0 || (methodYields.vessels.has(word) && !isFullOf(tokens, k))) of = verb === null ? '' : thing
     else if (pieces.has(word) && verb !== null && verbs.divide.has(verb)) of = shapedOf(tokens, k) ?? ''
     if (of === '' || (c.high === 1 && verb === null)) continue

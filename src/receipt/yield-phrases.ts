@@ -146,7 +146,9 @@ function forSo(section: Section, i: number, c: Count, of: string, k: number): Sa
   const {tokens} = section
   const next = tokens[k]?.block === tokens[i]!.block ? tokens[k]!.word : ''
   const weighs = (words.size.apiece.has(next) && tokens[k + 1]?.kind === 'number') || pastEach(tokens, k) > k
-  if (next !== '' && !weighs && !/^[:.()]$/.test(next)) return null
+  // „Für 2 Kastenformen von 30 cm“, „Für eine Springform Ø 26 cm“
+  const measures = /^(?:of|von|mit|ø)$/.test(next) && pastSize(tokens, k + 1) > k + 1
+  if (next !== '' && !weighs && !measures && !/^[:.()]$/.test(next)) return null
   if (of !== '') return made(section, i, k, c, of)
   // "This recipe is for 4.", where "2 lb. loaves" goes on.
   const stops = tokens[c.end]?.word === '.' && (tokens[c.end + 1]?.block !== tokens[i]!.block || endsBehind(tokens, c.end))

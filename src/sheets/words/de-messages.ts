@@ -492,6 +492,14 @@ export const deMessages: Book['sentences'] = [
     'die Tabelle nennt die Mengen zweimal („{words}“, „{words2}“): gelesen sind die der ersten Spalte',
   ],
   [
+    'a second list begins here with much of the first again, and each has a bake below it: they are read as one receipt',
+    'hier beginnt eine zweite Liste, die vieles aus der ersten wieder hat, und beide haben ihre eigene Backzeit: sie sind als ein Rezept gelesen',
+  ],
+  [
+    'if they are two dishes, write a heading with its name over each, such as “## Brown loaf”',
+    'sind es zwei Gerichte, über jedes eine Überschrift mit seinem Namen schreiben, etwa „## Brown loaf“',
+  ],
+  [
     'to bake the other, write its amounts as a receipt of its own, under a heading of its own',
     'um das andere zu backen, seine Mengen als eigenes Rezept unter eine eigene Überschrift schreiben',
   ],
@@ -1118,6 +1126,14 @@ export const deMessages: Book['sentences'] = [
     'aufschreiben, wann das erste ausgeräumt wurde, etwa „raked 7:20 am“, wenn es ein anderes war',
   ],
   ['note what it was, such as “wood {mass}”', 'aufschreiben, wie viel es war, etwa „wood {mass}“'],
+  [
+    '“{words}” does not say how many that is, and would be kept as words',
+    '„{words}“ sagt nicht, wie viele das sind, und würde nur als Worte aufgehoben',
+  ],
+  [
+    'write the number and the dish, such as “{name} 4 of 6 drawn”',
+    'die Zahl und das Gericht schreiben, etwa „{name} 4 of 6 drawn“',
+  ],
   ['“{name}” is no dish of this day', '„{name}“ ist kein Gericht dieses Tages'],
   [
     '{dish} and {other}: as the log has it they would stand in one place',
@@ -1207,6 +1223,12 @@ export const deMessages: Book['sentences'] = [
     '{size} ist heißer, als ein ausgeräumter Ofen wird; waren es {n} °F ({n2} °C)? Es bleibt, wie es da steht',
   ],
   ['if so, write “{words}”', 'wenn ja, „{words}“ schreiben'],
+  // Files (src/cli)
+  ['this file is not in UTF-8: it is read as Windows-1252', 'diese Datei ist nicht in UTF-8: sie wird als Windows-1252 gelesen'],
+  [
+    'look whether its letters are right, and save it in UTF-8',
+    'nachsehen, ob ihre Buchstaben stimmen, und sie in UTF-8 speichern',
+  ],
   // How much (src/scale)
   [
     '“{words}” is nothing that is counted here; taken as {n} of what the receipt makes',
