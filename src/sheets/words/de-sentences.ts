@@ -361,6 +361,7 @@ const sentences: Book['sentences'] = [
     'ein Pennylaib wog etwa ein halbes Pfund, ein Quarternlaib vier und ein Drittel',
   ],
   ['a penny loaf changed with the price of wheat', 'ein Pennylaib wechselte mit dem Weizenpreis'],
+  ['of wheat flour, 15 to 25 cm across', 'aus Weizenmehl, 15 bis 25 cm breit'],
   [
     'by the Assize of Bread 4 lb 5 oz 8 dr; sold by weight, from the 1820s and 1830s, 4 lb',
     'nach der Brottaxe 4 lb 5 oz 8 dr; nach Gewicht verkauft, seit den 1820er und 1830er Jahren, 4 lb',
