@@ -125,6 +125,18 @@ describe('a day changed since its fire was lit', {timeout: 120_000}, () => {
     expect(check(made.problem, made.plan)).toEqual([])
   })
 
+  it('makes up what is asked for more when the rest has just gone in, from then on', async () => {
+    const {plan, problem} = await changed(dayWith({cake: '3 cakes'}))
+    const now = 10 * 60 + 55
+    const third = plan.loads.filter(({dishes}) => dishes.some(({dish, alreadyIn}) => dish.startsWith('cake') && !alreadyIn))
+    expect(third).toHaveLength(1)
+    const made = plan.steps.filter(({action, load, past}) => action === 'mix' && load === third[0]!.number && past !== true)
+    expect(made).toHaveLength(1)
+    expect(made[0]!.at).toBeGreaterThanOrEqual(now)
+    expect(third[0]!.at).toBeGreaterThan(made[0]!.at)
+    expect(check(problem, plan)).toEqual([])
+  })
+
   it('makes fewer where fewer are asked for, and no fewer than are in', async () => {
     const fewer = await changed(dayWith({cake: '1 cake', pudding: '1 pudding'}))
     expect(fewer.problem.dishes.map(({id, count}) => `${id} ${count}`)).toEqual(['loaf 4', 'cake 2', 'pudding 1'])
