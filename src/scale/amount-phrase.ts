@@ -153,7 +153,7 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
     .replace(/(\d) ?["”″]/g, '$1-inch')
     .replace(/\s+/g, ' ')
     .trim()
-    .replace(/(?<![.,;])[.,;]+$/, '')
+    .replace(/[.,;]{1,9}$/, '')
     // "Twenty four-pound loaves" are no twenty-four.
     .replace(hyphened, (said, word: string, unit: string) =>
       cardinals[word] === undefined ? said : `${cardinals[word]}-${unit}`,
