@@ -42,7 +42,10 @@ export const deMessages: Book['sentences'] = [
     '{dish}: was der Hinweis zuerst verlangt, steht nicht dabei, wenn es fertig gemacht wird',
   ],
   ['{dish}: a step draws it when the plan does not', '{dish}: ein Schritt schießt aus, wenn der Plan es nicht tut'],
-  ['a step tests the heat when nothing is set in', 'ein Schritt prüft die Hitze, wenn nichts eingeschossen wird'],
+  [
+    'a step tests the heat when nothing is set in, or soon after another test',
+    'ein Schritt prüft die Hitze, wenn nichts eingeschossen wird oder bald nachdem sie geprüft wurde',
+  ],
   ['a step shuts the door when the plan does not', 'ein Schritt schließt die Tür, wenn der Plan es nicht tut'],
   [
     'a step tops up what is not in the oven, or with the door shut',
