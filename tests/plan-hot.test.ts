@@ -1,11 +1,12 @@
 import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {run} from '../src/cli/run.js'
+import {anotherFire} from '../src/plan/beside-meal.js'
 import {check} from '../src/plan/check.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
-import type {Step} from '../src/plan/types.js'
+import type {Plan, PlanProblem, Step} from '../src/plan/types.js'
 import {makeDishes} from '../src/scale/dishes.js'
 import {stepWords} from '../src/sheets/phrases.js'
 import {planText} from '../src/sheets/plan-text.js'
@@ -117,6 +118,8 @@ describe('what the day wants hot at its hour', () => {
     expect(asked.plan.score.earlyMinutes).toBeUndefined()
     const [told] = asked.plan.messages.filter((m) => m.rule === 'stands')
     expect(told!.suggest).toContain('“hot at 18:00”')
+    // What that costs the others is not tried.
+    expect(told!.suggest).toMatch(/as a wish.*other dishes may come late or lose their place/)
   })
 
   it('is drawn for its hour, the bread no later for it, on one fire', () => {
@@ -185,8 +188,38 @@ describe('what the day wants hot at its hour', () => {
       const {out} = await run(['plan', folder, '--format', 'json', '--now', '9 am'])
       const told = JSON.parse(out).messages.filter((m: {rule: string}) => m.rule === 'stands')
       expect(told).toHaveLength(1)
-      expect(told[0].suggest).toContain('note “fire again at 2 pm”')
+      expect(told[0].suggest).toMatch(/when the oven is empty: note “fire again at/)
+
       expect(told[0].suggest).not.toContain('firings: 2')
+    })
+  })
+
+  describe('and another fire for it is told of with an hour', () => {
+    const dish = {...pies, wantedBy: six, wantedHot: true as const}
+    const load = (at: number, draw: number, id = 'bread') =>
+      ({at, dishes: [{dish: id, draw: {likely: draw}}]}) as unknown as Plan['loads'][number]
+    const hour = (now: number, loads: Plan['loads'], further = 0, wantedBy = six) =>
+      anotherFire({day: read.day, done: {now} as PlanProblem['done'] & object}, loads, {
+        firing: one.plan.firing,
+        further: Array.from({length: further}, () => ({minutes: 300, firing: one.plan.firing})),
+      })({...dish, wantedBy})
+    const latest = six - dish.need.minutes.high - one.plan.firing.soak - rules.fireAgain.burns[0]
+
+    it('when all else is drawn, and in time for its bake', () => {
+      expect(hour(9 * 60, [load(600, latest - 20), load(700, latest + 60, pies.id)])).toBe(latest - 20)
+    })
+    it('that leaves the oven time to fall, and no more, where it is empty long before', () => {
+      const at = hour(9 * 60, [load(600, 660)])!
+      expect(at).toBeGreaterThan(660)
+      expect(at).toBeLessThan(latest - 60)
+    })
+    it('if there is one', () => {
+      expect(hour(9 * 60, [load(600, latest + 5)])).toBeNull()
+      expect(hour(latest + 5, [])).toBeNull()
+      // A third fire is not planned for ahead.
+      expect(hour(9 * 60, [load(600, 660)], 1)).toBeNull()
+      // Nor one lit in the night for breakfast.
+      expect(hour(20 * 60, [], 0, 1440 + 8 * 60)).toBeNull()
     })
   })
 

@@ -34,6 +34,28 @@ const doughSteps = (made: Plan) =>
     (step) => ['mix', 'evening before', 'rise', 'shape'].includes(step.action) && step.dishes.includes('bread'),
   )
 
+describe('the heat', () => {
+  it('is tested before what is set in, and once where loads go in within ten minutes', () => {
+    const at = (minutes: number, number: number) => ({at: whole.at + minutes, dishes: [of(number, minutes + 45)]})
+    const tests = (...loads: Array<ReturnType<typeof at>>) =>
+      stepsOf(day, inLoads(...loads))
+        .steps.filter(({action}) => action === 'test')
+        .map((step) => [step.load, step.at - whole.at])
+    expect(tests(at(0, 5), at(5, 3))).toEqual([[1, 0]])
+    expect(tests(at(0, 2), at(10, 2), at(20, 2), at(30, 2))).toEqual([
+      [1, 0],
+      [3, 20],
+    ])
+    expect(tests(at(0, 5), at(15, 3))).toEqual([
+      [1, 0],
+      [2, 15],
+    ])
+    // What stood in the oven already was not tested for.
+    const [standing] = [{at: whole.at, dishes: [{...of(5, 45), alreadyIn: true as const}]}]
+    expect(tests(standing, at(5, 3))).toEqual([[2, 5]])
+  })
+})
+
 describe('the doughs of one dish', () => {
   it('are told apart by number, count and load, in English and German', () => {
     const steps = doughSteps(inLoads({at: whole.at, dishes: [of(5, 45)]}, {at: whole.at + 60, dishes: [of(3, 105)]}))

@@ -744,6 +744,7 @@ const rows: readonly KindRow[] = [
       kind: 'meat pie',
     },
     sign: 'crust brown, juice bubbling at the slits',
+    set: {sign: 'the filling set at the edge, a tremble still in the middle; the crust brown', source: 'common-practice'},
     source: 'common-practice',
     note: 'pies take about as much heat as flour bread (Project Gutenberg 13493, 1829)',
   },
@@ -903,6 +904,10 @@ const rows: readonly KindRow[] = [
     filled: true,
     withMeat: {kind: 'pasties'},
     sign: 'the paste brown and crisp beneath',
+    set: {
+      sign: 'the filling set at the edge, a tremble still in the middle; the paste brown and crisp beneath',
+      source: 'common-practice',
+    },
     source: 'common-practice',
   },
   {

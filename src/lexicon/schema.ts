@@ -600,6 +600,8 @@ export const kindSchema = z.object({
       source: z.string(),
     })
     .optional(),
+  /** … and where it is filled with eggs when its crust has baked empty: that of the filling with it. */
+  set: z.object({sign: z.string(), source: z.string()}).optional(),
   /** Least safe centre temperature °C where one is published (USDA FSIS). */
   safe: z.number().optional(),
   cautions: z.array(z.string()).default([]),

@@ -2,7 +2,8 @@ import {SOOT_CLEARS} from '../oven/fire.js'
 import type {Forecast} from '../oven/types.js'
 import {sample} from './curve.js'
 import {phrase} from './phrases.js'
-import type {Phrase} from './types.js'
+import {rules} from './rules.js'
+import type {Load, Phrase} from './types.js'
 
 /** What tells without a thermometer how hot an oven is, in words. */
 
@@ -13,6 +14,18 @@ export function signOf(celsius: number): Phrase {
   if (celsius >= 163) return phrase('sign paper', {colour: {unit: 'word', word: 'golden'}})
   if (celsius >= 121) return phrase('sign paper', {colour: {unit: 'word', word: 'pale brown'}})
   return phrase('sign arm', {count: {unit: 'count', value: 60}})
+}
+
+/** Loads before which the heat is tested, by their numbers: all that something is set in with, but those soon after one that was tested for. */
+export function testedLoads(loads: readonly Load[]): ReadonlySet<number> {
+  const tested = new Set<number>()
+  let last = Number.NEGATIVE_INFINITY
+  for (const {number, at, dishes} of [...loads].sort((a, b) => a.at - b.at)) {
+    if (at - last <= rules.testTells || dishes.every(({alreadyIn}) => alreadyIn === true)) continue
+    tested.add(number)
+    last = at
+  }
+  return tested
 }
 
 /** What tells that a fire has burned long enough, and that its heat has evened out. */

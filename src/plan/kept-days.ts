@@ -145,7 +145,7 @@ export function notChangeable(input: DayKept, file: string): Message[] {
             1,
             1,
             `the fire is lit, and “firings: ${day.firings}” was “firings: ${first.firings}” when it was`,
-            `write “firings: ${first.firings}” again; that another fire is lit is for the log: note “fire again at 2 pm”`,
+            `write “firings: ${first.firings}” again; that another fire is lit is for the log: note “fire again at” with its hour`,
           ),
         ]
   const filling = day.items.flatMap((item) => {

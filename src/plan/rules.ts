@@ -16,6 +16,8 @@ export const rules = {
   evening: 21 * 60,
   /** When a baker who has fired the day before would rather open the door for what was left in overnight and nobody has asked for sooner. Common practice, no source. */
   waking: 7 * 60,
+  /** For how long a test of the heat tells of the oven, minutes: what is set in sooner is not tested for again. Common practice, no source. */
+  testTells: 10,
   /** Minutes of hands to set in or draw one vessel: up to `heavy` kg, and above. Common practice, no source. */
   handlingLight: 0.25,
   handlingHeavy: 0.5,

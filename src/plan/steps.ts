@@ -9,7 +9,7 @@ import {doughSteps, type PutStep} from './dough-steps.js'
 import {doughsOf, leftOver} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
 import {fedAt, type Hands} from './hands.js'
-import {fireSigns, signOf} from './heat-signs.js'
+import {fireSigns, signOf, testedLoads} from './heat-signs.js'
 import {keepingOf} from './keeping.js'
 import {staysIn} from './keeps.js'
 import {makingsOf} from './making.js'
@@ -238,6 +238,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       {ids: string[]; early: number; drawn: (Load['dishes'][number] & {at: number})[]; load: number}
     >()
     const openings = new Set<number>()
+    const tested = testedLoads(plan.loads)
     for (const load of plan.loads) {
       const fresh = load.dishes.filter((d) => !d.alreadyIn)
       if (fresh.length > 0) {
@@ -245,12 +246,13 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         const ids = fresh.map((d) => d.dish)
         const heat = heatAt(load.at)
         const likely = heat?.likely ?? 0
-        put(7, load.at, 'test', [...new Set(ids)], load.number, p('test', {celsius: deg(likely)}), {
-          sign: signOf(likely),
-          ahead: p('ahead hot'),
-          behind: p('behind cool'),
-          celsius: heat,
-        })
+        if (tested.has(load.number))
+          put(7, load.at, 'test', [...new Set(ids)], load.number, p('test', {celsius: deg(likely)}), {
+            sign: signOf(likely),
+            ahead: p('ahead hot'),
+            behind: p('behind cool'),
+            celsius: heat,
+          })
         // What is tested is the oven's mean, a dish's limits are those of its own part of the floor. What the plan knowingly passes is no limit.
         const mean = (limit: number, {celsiusIn}: (typeof fresh)[number]): number => limit - celsiusIn.likely + likely
         const hottest = Math.max(likely, Math.min(...fresh.map((d) => mean(byId.get(d.dish)?.need.startHigh ?? 999, d))))

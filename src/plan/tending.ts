@@ -9,6 +9,10 @@ const TENDED = {
   share: 0.1,
   /** Parts of one dish that go in or out at other times are seen to at one opening where theirs are so near, minutes. */
   together: 30,
+  /** A crust baked blind is filled at an opening at most so much sooner, minutes: less of its bake leaves it raw beneath. */
+  rawer: 3,
+  /** … and at most so much later, as a share of its blind bake: what fills it has that much less. */
+  longer: 1 / 3,
 } as const
 
 /** What is done to dishes at one moment; or is told as they go in, because they want it oftener than the door is opened. */
@@ -26,6 +30,23 @@ export interface Untended {
   /** How often in all, where the words say it; and for how many of these the door is open. */
   readonly wanted: number | null
   readonly opened: number
+}
+
+/**
+ * When a crust baked blind is filled: at its share of the stay, or at an opening of the door that is near and gives it time enough.
+ *
+ * @param from when it is set in, `to` when it is drawn, minutes after midnight
+ * @param part the share of the stay that it bakes empty
+ * @param inside when the door is opened in between
+ */
+function fillingAt(from: number, to: number, part: number, inside: readonly number[]): number {
+  const blind = part * (to - from)
+  const due = from + blind
+  const [nearest] = inside
+    .filter((k) => k - due >= -TENDED.rawer && k - due <= Math.min(TENDED.near, TENDED.longer * blind))
+    .sort((a, b) => Math.abs(a - due) - Math.abs(b - due))
+  const own = from + rules.tick * Math.round(blind / rules.tick)
+  return nearest ?? Math.max(from + 1, Math.min(own, to - 1))
 }
 
 /**
@@ -61,13 +82,14 @@ export function tendingOf(
         // Its time is of its receipt's bake, and goes with the stay that stands for that.
         const part = share ?? (after === undefined ? undefined : after / bake)
         if (part !== undefined && part < 1) {
+          if (fills) {
+            put('fill', fillingAt(load.at, draw.likely, part, inside), id, words)
+            continue
+          }
           const at = load.at + rules.tick * Math.round((part * stay) / rules.tick)
           const near = inside.filter((k) => Math.abs(k - at) <= Math.max(TENDED.near, TENDED.share * stay))
           const [nearest] = near.sort((a, b) => Math.abs(a - at) - Math.abs(b - at))
-          if (fills) {
-            const then = nearest ?? at
-            if (then > load.at && then < draw.likely) put('fill', then, id, words)
-          } else if (nearest !== undefined) put('door', nearest, id, words)
+          if (nearest !== undefined) put('door', nearest, id, words)
           else if (
             [...tended.values()].some(
               (one) =>

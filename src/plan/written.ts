@@ -5,6 +5,7 @@ import type {Dish, HeatNeed, Placed} from '../scale/types.js'
 import {barred, barredByItself, staysOn} from './alone.js'
 import {amiss} from './asked.js'
 import {balanceOf, suggest} from './balance.js'
+import {afterTime, anotherFire, tooSoon} from './beside-meal.js'
 import {check} from './check.js'
 import {type Conflict, conflictsOf, type Missing, type Replan} from './conflict.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
@@ -51,6 +52,7 @@ export function write(
     byStart.set(at, [...(byStart.get(at) ?? []), u])
   }
   const messages: Message[] = []
+  const drawnWhen: {dish: Dish; drawn: number; inside: boolean}[] = []
   const loads: Load[] = []
   let misfit = 0
   let late = 0
@@ -75,8 +77,7 @@ export function write(
       late += lateness(job, drawn)
       early += earliness(job, drawn)
       latePrice += priceOfLate(lateness(job, drawn), dearFrom(job))
-      for (const told of [afterTime(own, drawn, problem.day), tooSoon(own, drawn, problem)])
-        if (told && !messages.some((m) => m.reason === told.reason)) messages.push(told)
+      drawnWhen.push({dish: own, drawn, inside: job.since !== null})
       if (job.since === null) doors.add(at)
       doors.add(drawn)
       const from = at - model.lit
@@ -106,6 +107,10 @@ export function write(
     }
     loads.push({number: loads.length + 1, at, dishes, placed})
   }
+  const fireFor = anotherFire(problem, loads, option)
+  for (const {dish, drawn, inside} of drawnWhen)
+    for (const told of [afterTime(dish, drawn, problem.day), tooSoon(dish, drawn, problem, inside ? null : fireFor(dish))])
+      if (told && !messages.some((m) => m.reason === told.reason)) messages.push(told)
   const idle = Math.max(0, model.program.hotFloor - used)
   const disturbed = disturbances(
     loads.flatMap(({at, dishes}) =>
@@ -248,21 +253,6 @@ export function write(
   }
 }
 
-/** A dish that comes out after it is wanted, or after the meal where nobody said when, is named: the total alone hides it. */
-function afterTime(dish: Dish, drawn: number, day: Day): Message | null {
-  const {by: meant, unsaid: stays} = meantFor(dish, day.serve)
-  if (meant === null || drawn <= meant) return null
-  return {
-    ...lineOf(day, dish),
-    severity: stays ? 'info' : 'warning',
-    rule: stays ? 'after-meal' : 'late',
-    reason: stays
-      ? `${dish.title}: in past the serving time, and ready for the next day`
-      : `${dish.title}: drawn ${writeDuration(drawn - meant)} later than wanted`,
-    suggest: stays ? 'write beside its link when it is wanted, if it is for this meal' : 'ask for it later, or make less',
-  }
-}
-
 /** Whether something of a dish that is eaten hot for a meal is drawn after the evening of that day. */
 function isPastItsMeal({model, found}: Settled, id: string, serve: number): boolean {
   return model.jobs.some(({dish}, u) => {
@@ -271,30 +261,6 @@ function isPastItsMeal({model, found}: Settled, id: string, serve: number): bool
     if (dish.id !== id || o < 0 || !Number.isFinite(meal)) return false
     return model.clock0 + model.e[u]![o]! * rules.tick > 1440 * Math.floor(meal / 1440) + rules.nightFrom
   })
-}
-
-/**
- * What is eaten hot and stands for hours first is named: nobody sees from a draw alone that it is hours before the meal. What the day wants
- * hot is named as soon as it is hot no longer.
- */
-function tooSoon(dish: Dish, drawn: number, {day, done}: PlanProblem): Message | null {
-  const wanted = hotUntil(dish, day.serve)
-  if (wanted - drawn <= (dish.wantedHot ? rules.keepsHot : rules.coldMinutes)) return null
-  const other = !dish.wantedHot
-    ? `write “hot at ${writeClock(wanted)}” behind its link, so that it is drawn for its meal`
-    : done
-      ? 'light another fire for it, if there is time: note “fire again at 2 pm”, with an hour of your own'
-      : day.firings < 2
-        ? 'write “firings: 2” in the day’s front matter, so that a second fire may be lit for it'
-        : 'ask for it sooner, or for the rest later'
-  return {
-    ...lineOf(day, dish),
-    severity: 'warning',
-    rule: 'stands',
-    reason: `${dish.title}: drawn ${writeDuration(wanted - drawn)} before it is wanted, and eaten hot`,
-    ...(dish.wantedHot ? {} : {times: [wanted]}),
-    suggest: `keep it hot, or cool it quickly and heat it through; or ${other}`,
-  }
 }
 
 /** What a dish has less than it should in some part of the floor, to a tenth of a degree; nothing where it has all. */

@@ -169,10 +169,11 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
         })
     }
     const {door, times: stayed} = readStays(section, withoutStory(view, readTimes(section)))
-    const {times: allTimes, cooling} = readCooling(section, stayed)
+    const {times: left, cooling} = readCooling(section, stayed)
     const ajar = readAjar(section)
-    const blind = readBlind(section, allTimes)
-    const tending = [...(blind === null ? [] : [blind]), ...readTending(section, allTimes)]
+    const blind = readBlind(section, left)
+    const allTimes = blind?.times ?? left
+    const tending = [...(blind === null ? [] : [blind.fill]), ...readTending(section, allTimes)]
     const told = new Set<string>()
     const notes = noteSpans(view)
     const boiled =

@@ -4,16 +4,19 @@ import type {KindFigures} from './kind-figures.js'
 import type {HeatNeed} from './types.js'
 
 /**
- * The sign that a dish is done: its kind's, or where it is a tough cut baked long and slowly, that it is tender (`tender` of its kind).
+ * The sign that a dish is done: its kind's, or where it is a tough cut baked long and slowly, that it is tender (`tender` of its kind), and
+ * where a crust baked blind is filled with eggs, that they are set (`set`).
  *
  * @param mass of what is in one vessel, kg, where the receipt weighs no meat
  */
 export function signOf(
-  {sign, tender}: Pick<KindFigures, 'sign' | 'tender'>,
-  {title, ingredients}: Pick<Receipt, 'title' | 'ingredients'>,
+  {sign, tender, set}: Pick<KindFigures, 'sign' | 'tender' | 'set'>,
+  {title, ingredients, tending}: Pick<Receipt, 'title' | 'ingredients' | 'tending'>,
   {minutes, reference}: Pick<HeatNeed, 'minutes' | 'reference'>,
   mass: number,
 ): string {
+  const filled = tending?.some(({does}) => does === 'fill') === true
+  if (set !== undefined && filled && ingredients.some(({item}) => lookUpItem(item)?.group === 'egg')) return set.sign
   if (tender === undefined) return sign
   const {slow} = tender
   const words = [title, ...ingredients.map(({text}) => text)].flatMap((text) => text.toLowerCase().split(/[^\p{L}]+/u))

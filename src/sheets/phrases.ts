@@ -47,7 +47,7 @@ export function signIn(kind: string | null, sign: string, style: Style): string 
     const rest = sign.slice(0, Math.max(0, sign.length - centre.length - 2))
     return [...(rest === '' ? [] : [signIn(kind, rest, style)]), inDegrees(inWords(centre, style), style)].join('; ')
   }
-  if (sign === row?.tender?.sign) return inDegrees(inWords(sign, style), style)
+  if (sign === row?.tender?.sign || sign === row?.set?.sign) return inDegrees(inWords(sign, style), style)
   return inDegrees((kind !== null && sign === usual && signBooks[style.words['language.code']]?.[kind]) || sign, style)
 }
 

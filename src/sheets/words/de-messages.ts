@@ -42,7 +42,10 @@ export const deMessages: Book['sentences'] = [
     '{dish}: was der Hinweis zuerst verlangt, steht nicht dabei, wenn es fertig gemacht wird',
   ],
   ['{dish}: a step draws it when the plan does not', '{dish}: ein Schritt schießt aus, wenn der Plan es nicht tut'],
-  ['a step tests the heat when nothing is set in', 'ein Schritt prüft die Hitze, wenn nichts eingeschossen wird'],
+  [
+    'a step tests the heat when nothing is set in, or soon after another test',
+    'ein Schritt prüft die Hitze, wenn nichts eingeschossen wird oder bald nachdem sie geprüft wurde',
+  ],
   ['a step shuts the door when the plan does not', 'ein Schritt schließt die Tür, wenn der Plan es nicht tut'],
   [
     'a step tops up what is not in the oven, or with the door shut',
@@ -289,12 +292,13 @@ export const deMessages: Book['sentences'] = [
     '{dish}: wird heiß gegessen, und {n} h {n2} min vorher ausgezogen',
   ],
   [
-    'keep it hot, or cool it quickly and heat it through; or write “hot at {time}” behind its link, so that it is drawn for its meal',
-    'heiß halten, oder rasch abkühlen und durcherhitzen; oder hinter seinen Verweis „hot at {time}“ schreiben, damit es zur Mahlzeit ausgezogen wird',
+    'keep it hot, or cool it quickly and heat it through; or write “hot at {time}” behind its link as a wish: it is then drawn for its meal if it can be, and other dishes may come late or lose their place for it',
+    'heiß halten, oder rasch abkühlen und durcherhitzen; oder hinter seinen Verweis als Wunsch „hot at {time}“ schreiben: es wird dann zur Mahlzeit ausgezogen, wenn es geht, und anderes kann dadurch später kommen oder keinen Platz mehr haben',
   ],
+  ['keep it hot, or cool it quickly and heat it through', 'heiß halten, oder rasch abkühlen und durcherhitzen'],
   [
-    'keep it hot, or cool it quickly and heat it through; or light another fire for it, if there is time: note “fire again at 2 pm”, with an hour of your own',
-    'heiß halten, oder rasch abkühlen und durcherhitzen; oder ein weiteres Feuer dafür machen, wenn die Zeit reicht: „fire again at 2 pm“ mit eigener Stunde notieren',
+    'keep it hot, or cool it quickly and heat it through; or light another fire for it when the oven is empty: note “fire again at {time}”',
+    'heiß halten, oder rasch abkühlen und durcherhitzen; oder ein weiteres Feuer dafür machen, wenn der Ofen leer ist: „fire again at {time}“ notieren',
   ],
   [
     'keep it hot, or cool it quickly and heat it through; or write “firings: 2” in the day’s front matter, so that a second fire may be lit for it',
@@ -782,8 +786,8 @@ export const deMessages: Book['sentences'] = [
     'das Feuer brennt, und als es angezündet wurde, stand „firings: {n2}“ da, wo jetzt „firings: {n}“ steht',
   ],
   [
-    'write “firings: {n}” again; that another fire is lit is for the log: note “{words}”',
-    'wieder „firings: {n}“ schreiben; dass noch einmal geheizt wird, gehört ins Ofenbuch: „{words}“ eintragen',
+    'write “firings: {n}” again; that another fire is lit is for the log: note “fire again at” with its hour',
+    'wieder „firings: {n}“ schreiben; dass noch einmal geheizt wird, gehört ins Ofenbuch: „fire again at“ mit seiner Uhrzeit eintragen',
   ],
   [
     'the fire is lit, and “{title}” was not to fill the floor when it was',

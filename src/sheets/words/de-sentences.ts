@@ -175,6 +175,14 @@ const sentences: Book['sentences'] = [
   ['63 °C at the centre by thermometer', 'Mitte 63 °C mit dem Thermometer'],
   ['74 °C at the centre by thermometer', 'Mitte 74 °C mit dem Thermometer'],
   [
+    'the filling set at the edge, a tremble still in the middle; the paste brown and crisp beneath',
+    'Füllung am Rand fest, in der Mitte noch etwas zitternd; Teig unten braun und knusprig',
+  ],
+  [
+    'the filling set at the edge, a tremble still in the middle; the crust brown',
+    'Füllung am Rand fest, in der Mitte noch etwas zitternd; Kruste braun',
+  ],
+  [
     'a fork goes in and turns easily, about 90 °C at the centre; 63 °C makes it safe and leaves it tough, so do not draw it at that',
     'eine Gabel geht hinein und lässt sich leicht drehen, etwa 90 °C in der Mitte; mit 63 °C ist es sicher, aber noch zäh, also damit nicht ausziehen',
   ],
