@@ -199,6 +199,7 @@ export const phrases = {
     '{dishes} went in {minutes} later after the fire was lit than the plan made at {at} had it',
   'why set in earlier after lighting than replanned':
     '{dishes} went in {minutes} sooner after the fire was lit than the plan made at {at} had it',
+  'why door': 'the door stood open for {minutes} in all',
   'why log': 'to agree with the log',
   'why readings': 'to agree with the readings',
   'why hotter': 'the oven is {difference} hotter than planned at {at}',

@@ -198,6 +198,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     'nach dem Anzünden {minutes} später eingeschossen als im Plan von {at}: {dishes}',
   'why set in earlier after lighting than replanned':
     'nach dem Anzünden {minutes} früher eingeschossen als im Plan von {at}: {dishes}',
+  'why door': 'die Tür stand insgesamt {minutes} offen',
   'why log': 'wie es im Ofenbuch steht',
   'why readings': 'wie es die Messungen verlangen',
   'why hotter': 'um {at} ist der Ofen {difference} heißer als geplant',
