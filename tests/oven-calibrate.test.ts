@@ -56,7 +56,8 @@ describe('readings correct the oven', () => {
     const one = calibrate(oven, {firing, readings: [slip]})
     expect(Math.abs(Math.log(one.parameters.stored.likely))).toBeLessThan(0.05)
     expect(one.readings[0]!.weight).toBeLessThan(0.2)
-    expect(one.said.join(' ')).toMatch(/Read it again/)
+    expect(one.said.join(' ')).toMatch(/does not fit what is believed of this oven \(floor at 54 °C, \d+ °C below .*Read it again/)
+    expect(one.said.join(' ')).not.toContain('the others')
     const two = calibrate(oven, {firing, readings: [slip, {minutes: 212, kind: 'vault', value: 60}]})
     expect(two.parameters.stored.likely).toBeLessThan(0.75)
     // What is far off and no more is heeded at once.
@@ -88,7 +89,7 @@ describe('readings correct the oven', () => {
     expect(Math.abs(dirty.parameters.loss.likely / clean.parameters.loss.likely - 1)).toBeLessThan(0.12)
     const weighed = dirty.readings.find((r) => r.reading === bad)!
     expect(weighed.weight).toBeLessThan(0.1)
-    expect(dirty.said.join(' ')).toContain('does not fit')
+    expect(dirty.said.join(' ')).toContain('does not fit the others')
   })
 
   it('two readings that contradict each other are both kept and both lose weight or widen the range', () => {

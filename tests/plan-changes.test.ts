@@ -90,6 +90,23 @@ describe('why a plan moved', {timeout: 60_000}, () => {
     expect(whys(30, 0).join()).not.toMatch(/went in/)
   })
 
+  it('is the door, where the log has it stand open for long, in English and German', () => {
+    const {plan, problem} = made
+    const log = {
+      ...logOf(0, 0),
+      readings: [],
+      rows: [],
+      doors: [{minutes: plan.ready - plan.lit, kind: 'door' as const, open: 40}],
+    }
+    const again = planAgain({...input, now: plan.ready + 45}, problem, plan, log)
+    const told = (language: string): string[] => [
+      ...new Set(again.plan.changes!.map((one) => changeWords(one, again.problem, styleOf({language})).why)),
+    ]
+    expect(told('en').join()).toContain('the door stood open for 40 min in all')
+    expect(told('en').join()).not.toContain('to agree with the log')
+    expect(told('de').join()).toContain('die Tür stand insgesamt 40 min offen')
+  })
+
   it('is told by the lighting, and not by the clock, where the fire was lit late and the load went in later than planned all the same', () => {
     const {plan, problem} = made
     const [load] = plan.loads

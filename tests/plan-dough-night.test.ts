@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
 import {check, type Violation} from '../src/plan/check.js'
+import {doughsSoFar, putByWords} from '../src/plan/dough.js'
 import {workOf} from '../src/plan/dough-times.js'
 import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
@@ -236,6 +237,39 @@ describe('a dough that is mixed and not baked any more', () => {
     expect(one!.say).toMatch(/^Bread: no place is left in the oven, and the dough is mixed. Knock it down, .* refrigerator/)
     expect(stepWords(one!, rest, styleOf({language: 'de'})).say).toMatch(/^Bread: im Ofen ist kein Platz mehr, .* Kühlschrank/)
     expect(told(left({cool: true}).made)[0]!.say).toContain('the dough stands in the cold. Leave it there')
+  })
+
+  it.each([false, true])('as it stands, shaped and in the warm, where it rose through the night in the cold: %s', (cool) => {
+    const {rest, made} = left({cool, shaped: morning.loads[0]!.at - 50})
+    expect(check(rest, made)).toEqual([])
+    const [one] = told(made)
+    expect(one!.say).toMatch(/^Bread: no place is left in the oven, and the dough is shaped and stands in the warm/)
+    expect(one!.say).not.toMatch(/Leave it there/)
+    expect(stepWords(one!, rest, styleOf({language: 'de'})).say).toMatch(/geformt und steht warm\. .* Kühlschrank/)
+    // It is put by once: from then on it stands in the cold.
+    const nothing = {
+      mixed: () => [],
+      shaped: () => [],
+      mixing: () => 25,
+      notRisen: () => undefined,
+      rising: () => ({inBulk: 0, proving: 0}),
+    }
+    const later = doughsSoFar(rest.done!.now + 30, made, [], nothing, (at) => at)
+    expect(later).toEqual([expect.objectContaining({dish: 'bread', cool: true})])
+  })
+
+  it('shaped with raw meat in it, is not knocked down, and thrown away when it stood too long', () => {
+    const filled = {...p, dishes: p.dishes.map((one) => ({...one, raw: true as const}))}
+    const was: PlannedDough = {dish: 'bread', load: 1, mixed: 0, cool: false, shaped: 60}
+    expect(putByWords(filled.dishes[0]!, was, 100)).toBe('put by filled')
+    expect(putByWords(p.dishes[0]!, was, 100)).toBe('put by shaped')
+  })
+
+  it('stands in the warm still where its receipt has it there before it is put into the cold', () => {
+    const [own] = asked([bread({mix: 20, rise: 600, shape: 15, hold: 30, bulkIn: {place: 'refrigerator', warm: 60}})]).dishes
+    const was: PlannedDough = {dish: 'bread', load: 1, mixed: 0, cool: false}
+    expect(putByWords(own!, was, 30)).toBe('put by')
+    expect(putByWords(own!, was, 90)).toBe('put by cold')
   })
 
   it('and not where it is not mixed yet; the checker misses the line', () => {

@@ -225,6 +225,7 @@ describe('the German sheets', () => {
     'That is about 25 min less hot time (above 205 °C, 400 °F).',
     'The oven gives about 25 min less hot time (above 205 °C, 400 °F) than was expected.',
     'One reading does not fit the others (floor at 310 °C, 80 °C above the rest): it is kept, but counts for little. Read it again if you can.',
+    'The reading does not fit what is believed of this oven (floor at 150 °C, 80 °C below what it should have): it is kept, but counts for little. Read it again if you can.',
   ]
   let demo: MadePlan
   beforeAll(() => {

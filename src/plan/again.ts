@@ -185,6 +185,7 @@ function toldOfDay(
       // Without a reading it is what was set in, or was not, that makes the difference.
       expected: log.readings.length > 0 || otherFire ? expected : null,
       untimely: untimelyLoad(rest, byId, log, inForce),
+      doorOpen: log.doors.reduce((sum, one) => sum + (one.kind === 'door' ? one.open : 0), 0),
       otherwise: changed,
     }),
   ]

@@ -13,6 +13,9 @@ import {wantingByDish} from './wanting.js'
 /** Minutes by which a draw may move otherwise than its set-in without a word. */
 const TOLD_MINUTES = 15
 
+/** Minutes that a door has to stand open to be told as a reason: what is set in has it open for less. Common practice, no source. */
+const DOOR_TOLD = 10
+
 /** A change in words, and as data. Without a speaker that knows the dishes' titles their ids are said. */
 export function changed(
   dish: string | null,
@@ -31,6 +34,8 @@ interface Cause {
   readonly expected: number | null
   /** What went in most off its time. */
   readonly untimely: Untimely | null
+  /** Minutes for which the log says that the door stood open, besides the openings of a plan. */
+  readonly doorOpen?: number
   /** The day asks for something else than then. */
   readonly otherwise?: boolean
 }
@@ -45,7 +50,7 @@ function untimelyReason({dishes, minutes, made, fromLighting}: Untimely): Phrase
 }
 
 /** Why a plan is otherwise than the one before, in one phrase. */
-function becauseOf(before: Plan, after: Plan, now: number, {expected, untimely, otherwise}: Cause): Phrase {
+function becauseOf(before: Plan, after: Plan, now: number, {expected, untimely, doorOpen = 0, otherwise}: Cause): Phrase {
   const late = after.lit - before.lit
   // Held against the oven after what was really done: neither a late fire nor bread that went in late makes an oven hotter than it should be.
   const off = expected === null ? 0 : bakingAt(after.forecast, now - after.lit) - expected
@@ -53,6 +58,7 @@ function becauseOf(before: Plan, after: Plan, now: number, {expected, untimely, 
   const reasons: Phrase[] = []
   if (late !== 0) reasons.push(phrase(late > 0 ? 'why lit later' : 'why lit earlier', {minutes: minutesOf(late)}))
   if (untimely) reasons.push(untimelyReason(untimely))
+  if (doorOpen >= DOOR_TOLD) reasons.push(phrase('why door', {minutes: minutesOf(doorOpen)}))
   const alone = reasons.length === 0
   if (Math.abs(off) >= 3 && alone) reasons.push(phrase(off > 0 ? 'why hotter' : 'why cooler', heat))
   if (Math.abs(off) >= 3 && !alone) reasons.push(phrase(off > 0 ? 'why hotter too' : 'why cooler too', heat))

@@ -1,4 +1,4 @@
-import {coldRiseOf} from '../scale/cold-rise.js'
+import {coldProveOf, coldRiseOf} from '../scale/cold-rise.js'
 import type {Dish, DoughTimes} from '../scale/types.js'
 import {bulkOf, workOf} from './dough-times.js'
 import type {Followed} from './followed.js'
@@ -8,8 +8,24 @@ import type {Plan, PlannedDough, PlanProblem, Step} from './types.js'
 
 /** The doughs of a day that has begun. What was mixed stays mixed when it was, and no change of plan makes it rise sooner. */
 
-/** What is said of a dough that has no place any more: a warm one, and one that stands in the cold. */
-export const PUT_BY = ['put by', 'put by cold'] as const
+/** What is said of a dough that has no place any more. */
+const PUT_BY = ['put by', 'put by cold', 'put by shaped', 'put by filled'] as const
+
+/**
+ * What is said of a dough that has no place any more: one that rises in the warm, one that stands in the cold, and one that is shaped and in the
+ * warm, whatever it rose in.
+ *
+ * @param was that is mixed
+ * @param now minutes after midnight
+ */
+export function putByWords({dough, raw}: Dish, was: PlannedDough, now: number): (typeof PUT_BY)[number] {
+  if (was.shaped !== undefined) {
+    if (dough && coldProveOf(dough)) return 'put by cold'
+    return raw ? 'put by filled' : 'put by shaped'
+  }
+  const chilled = dough ? coldRiseOf(dough) : null
+  return was.cool || (chilled && now >= was.mixed! + chilled.warm) ? 'put by cold' : 'put by'
+}
 
 /** The load of a dough that was put by. */
 const NO_LOAD = 0

@@ -39,7 +39,11 @@ export const phrases = {
   'put by':
     '{dishes}: no place is left in the oven, and the dough is mixed. Knock it down, cover it and set it in the refrigerator (5 °C, 41 °F, or colder) now: it keeps till tomorrow there. Shape it then and let it rise before it is baked; or bake it today in another oven, or as flat cakes on a griddle.',
   'put by cold':
-    '{dishes}: no place is left in the oven, and the dough stands in the cold. Leave it there, at 5 °C (41 °F) or colder: it keeps till tomorrow. Bake it then, or today in another oven.',
+    '{dishes}: no place is left in the oven, and the dough stands in the cold. Leave it there if that is at 5 °C (41 °F) or colder, else set it in the refrigerator now: it keeps till tomorrow there. Bake it then, or today in another oven.',
+  'put by shaped':
+    '{dishes}: no place is left in the oven, and the dough is shaped and stands in the warm. Cover it and set it in the refrigerator (5 °C, 41 °F, or colder) now: it keeps till tomorrow there, and is baked as it is then. What is full risen now is knocked down first, and shaped again and left to rise before it is baked. Or bake it today in another oven.',
+  'put by filled':
+    '{dishes}: no place is left in the oven, and it is shaped, with raw meat or fish in it. Cover it and set it in the refrigerator (5 °C, 41 °F, or colder) now, and bake it tomorrow as it is, or today in another oven. Throw away what has stood in the warm for four hours since it was filled.',
   shape: '{dishes}: shape the dough.',
   prove: '{dishes}: leave the shaped dough to rise until {until}.',
   'prove late':
@@ -195,6 +199,7 @@ export const phrases = {
     '{dishes} went in {minutes} later after the fire was lit than the plan made at {at} had it',
   'why set in earlier after lighting than replanned':
     '{dishes} went in {minutes} sooner after the fire was lit than the plan made at {at} had it',
+  'why door': 'the door stood open for {minutes} in all',
   'why log': 'to agree with the log',
   'why readings': 'to agree with the readings',
   'why hotter': 'the oven is {difference} hotter than planned at {at}',

@@ -1,10 +1,9 @@
 import {writeClock} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
-import {coldProveOf, coldRiseOf} from '../scale/cold-rise.js'
 import {type ByBedtime, bedtimeAfter, byBedtime, byDayFrom, morningHeat} from './bedtime.js'
 import {drawnHot} from './cooling.js'
 import {curveOf, sample} from './curve.js'
-import {PUT_BY} from './dough.js'
+import {putByWords} from './dough.js'
 import {doughSteps, type PutStep} from './dough-steps.js'
 import {doughsOf, leftOver} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
@@ -432,7 +431,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       'rise',
       [dish.id],
       null,
-      p(was.cool || (was.shaped === undefined ? coldRiseOf(dish.dough!) : coldProveOf(dish.dough!)) ? PUT_BY[1] : PUT_BY[0], {
+      p(putByWords(dish, was, problem.done!.now), {
         dishes: names([dish.id]),
         mixed: {unit: 'clock', value: was.mixed!},
       }),

@@ -1,12 +1,14 @@
 import {writeDuration} from '../../measure/quantity.js'
+import {bakingAt} from '../../oven/forecast.js'
 import {clockText} from '../../oven/note-clock.js'
 import {amiss} from '../asked.js'
+import {againBurns} from '../burns.js'
 import type {Replan} from '../conflict.js'
 import type {PlanOptions} from '../options.js'
 import {phrase} from '../phrases.js'
 import {rules} from '../rules.js'
 import type {FiringOption, Plan, PlanProblem, Remedy} from '../types.js'
-import {helps, lessThan, spares} from './lack.js'
+import {helps, lacksLess, lessThan, spares} from './lack.js'
 import {FIRE_AGAIN} from './second-fire.js'
 import {beforeLast, type Trial, Trials} from './trials.js'
 
@@ -19,7 +21,8 @@ const LESS_DONE = 0.02
 /**
  * What another fire would do for a day that has begun, whose fire is out, with no other lit yet, and whose oven is too cool for all that was
  * asked for. Tried by planning the rest of the day on it, shortly: lit as soon as what is in the oven now is drawn, when another was to be,
- * and when all is drawn that the plan still has for the day; and burning for longer where that leaves something out.
+ * and when all is drawn that the plan still has for the day; burning for less where that is heat enough and the first does not have it all in
+ * time; and for longer where that leaves something out.
  *
  * @param problem The rest of the day, without such a fire.
  * @param plan The plan for that.
@@ -41,16 +44,12 @@ export function againWays(
   const worst = Math.max(0, ...amiss(problem, plan).late.map(({drawn, wanted}) => drawn - wanted))
   if (now.out === 0 && worst < FIRE_AGAIN) return []
   const early = ({score}: Plan): number => score.earlyMinutes ?? 0
-  const fired = (at: number, minutes: number): Trial | null => {
-    const fire = another(at, minutes)
-    if (!fire) return null
-    const trial = trials.plan({firings: [fire]})
-    const {lack, plan: tried} = trial
+  const worthIt = ({lack, plan: tried}: Trial): boolean => {
     // What is wanted hot and would have no place is rather had too soon; where all has one, what it comes too soon counts as late.
     const sooner = Math.max(0, early(tried) - early(plan))
-    const worthIt =
+    const helpful =
       now.out === 0 ? spares({...lack, late: lack.late + sooner}, now) : helps(lack, now) && lack.without < now.without
-    return worthIt && wantsInside(tried) <= wantsInside(plan) + LESS_DONE ? trial : null
+    return helpful && wantsInside(tried) <= wantsInside(plan) + LESS_DONE
   }
   const drawn = plan.loads.flatMap(({dishes}) => dishes)
   const soonest = Math.max(
@@ -62,18 +61,33 @@ export function againWays(
   const toCome = plan.fires?.find((fire) => fire.lit >= soonest)
   const planned = toCome?.lit ?? soonest
   const hours = [...new Set([soonest, planned, last])]
+  const enough = hottestAmiss(problem, plan)
+  /** The best so far, or a fire lit then, where that is better. */
+  const orWith = (best: Trial | null, at: number, minutes: number): Trial | null => {
+    const fire = another(at, minutes)
+    const tried = fire && trials.plan({firings: [fire]})
+    if (!tried || !worthIt(tried)) return best
+    const hotter = best !== null && !lessThan(best.lack, tried.lack) && early(tried.plan) < early(best.plan)
+    return best === null || lacksLess(tried.lack, best.lack) || hotter ? tried : best
+  }
+  const hasAll = (best: Trial | null): boolean => best?.lack.out === 0 && early(best.plan) <= early(plan)
+  const hourOf = (best: Trial | null): number | undefined => best?.plan.fires?.at(-1)?.lit
+  const [usual, ...longer] = rules.fireAgain.burns
   let best: Trial | null = null
-  const {burns} = rules.fireAgain
+  for (const at of hours) if (!hasAll(best)) best = orWith(best, at, usual)
+  // Where little heat is lacking a shorter fire is ready the sooner, and the oven is not too hot for hours after it.
+
+  if (!best || !hasAll(best) || best.lack.late > now.late) {
+    const found = hourOf(best)
+    for (const at of found === undefined ? hours : [found]) {
+      const short = againBurns.find((burn) => burn < usual && heatWhenReady(another(at, burn)) >= enough)
+      if (short !== undefined && (found !== undefined || !hasAll(best))) best = orWith(best, at, short)
+    }
+  }
   // An oven hotter than it was believed to be wants less of the fire to come than was planned, and is ready for the rest the sooner.
   const half = toCome ? SHORTEST * Math.round(toCome.firing.burn / 2 / SHORTEST) : 0
-  for (const minutes of half >= SHORTEST && half < burns[0] ? [...burns, half] : burns)
-    for (const at of minutes === burns[0] ? hours : [best?.plan.fires?.at(-1)?.lit ?? planned]) {
-      if (best && best.lack.out === 0 && early(best.plan) <= early(plan)) break
-      const tried: Trial | null = fired(at, minutes)
-      if (!tried) continue
-      const hotter = best !== null && !lessThan(best.lack, tried.lack) && early(tried.plan) < early(best.plan)
-      if (best === null || lessThan(tried.lack, best.lack) || hotter) best = tried
-    }
+  for (const minutes of half >= SHORTEST && half < usual ? [...longer, half] : longer)
+    if (!hasAll(best)) best = orWith(best, hourOf(best) ?? planned, minutes)
   const fire = best?.plan.fires?.at(-1)
   if (!best || !fire) return []
   const note = `fire again at ${clockText(fire.lit)} for ${writeDuration(fire.firing.burn)}`
@@ -87,6 +101,21 @@ export function againWays(
     note,
   })
   return [{...trials.remedy('second fire', best.plan, words), note}]
+}
+
+/** °C by which what is set in first cools an oven that is just hot enough for it: by so much it is fired hotter. */
+const LOADED = 20
+
+/** The heat, °C, of which what has no place, or comes late, and is set in hottest, finds enough. */
+function hottestAmiss(problem: PlanProblem, plan: Plan): number {
+  const ids = new Set([...plan.unplaced, ...amiss(problem, plan).late].map(({dish}) => dish))
+  return LOADED + Math.max(0, ...problem.dishes.flatMap(({id, need}) => (ids.has(id) ? [need.startLow] : [])))
+}
+
+/** The likely baking heat, °C, when the last of some fires has soaked; none of no fire. */
+function heatWhenReady(fires: FiringOption | null): number {
+  const last = fires?.further?.at(-1)
+  return last ? bakingAt(fires!.forecast, last.minutes + last.firing.burn + last.firing.soak) : Number.NEGATIVE_INFINITY
 }
 
 /** Shares of its heat that what is in the oven wants when it is drawn, in all. */

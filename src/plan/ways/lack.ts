@@ -88,6 +88,11 @@ export function lackOf(problem: PlanProblem, plan: Plan, late: boolean): Lack {
 export const lessThan = (a: Lack, b: Lack): boolean =>
   a.without < b.without || (a.without === b.without && (a.out < b.out || (a.out === b.out && a.late < b.late)))
 
+/** The same, where what is late and what wants some of its heat count together. */
+export const lacksLess = (a: Lack, b: Lack): boolean =>
+  a.without < b.without ||
+  (a.without === b.without && (a.out < b.out || (a.out === b.out && a.late + a.short < b.late + b.short)))
+
 /** Minutes later in all that a vessel more with its place may cost, or the same people fed by fewer. */
 const LATER = 120
 /** Share of the minutes late that has to go for leaving something out, or making less, to be worth it. */

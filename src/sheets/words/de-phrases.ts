@@ -46,7 +46,11 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'put by':
     '{dishes}: im Ofen ist kein Platz mehr, und der Teig ist geknetet. Zusammenstoßen, zudecken und jetzt in den Kühlschrank (5 °C oder kälter) stellen: dort hält er bis morgen. Dann formen und gehen lassen, ehe er gebacken wird; oder heute in einem anderen Ofen backen, oder als Fladen auf einer Platte.',
   'put by cold':
-    '{dishes}: im Ofen ist kein Platz mehr, und der Teig steht kalt. Dort lassen, bei 5 °C oder kälter: er hält bis morgen. Dann backen, oder heute in einem anderen Ofen.',
+    '{dishes}: im Ofen ist kein Platz mehr, und der Teig steht kalt. Dort lassen, wenn es da 5 °C oder kälter ist, sonst jetzt in den Kühlschrank stellen: dort hält er bis morgen. Dann backen, oder heute in einem anderen Ofen.',
+  'put by shaped':
+    '{dishes}: im Ofen ist kein Platz mehr, und der Teig ist geformt und steht warm. Zudecken und jetzt in den Kühlschrank (5 °C oder kälter) stellen: dort hält er bis morgen und wird dann gebacken, wie er ist. Was jetzt schon voll gegangen ist, vorher zusammenstoßen, und ehe es gebacken wird, noch einmal formen und gehen lassen. Oder heute in einem anderen Ofen backen.',
+  'put by filled':
+    '{dishes}: im Ofen ist kein Platz mehr, und es ist geformt, mit rohem Fleisch oder Fisch darin. Zudecken, jetzt in den Kühlschrank (5 °C oder kälter) stellen und morgen backen, wie es ist, oder heute in einem anderen Ofen. Was seit dem Füllen vier Stunden warm gestanden hat, wegwerfen.',
   shape: '{dishes}: den Teig formen.',
   light: 'Feuer anzünden. {wood} Holz über {burn} verbrennen.',
   'light again': 'Noch einmal anzünden. {wood} Holz über {burn} verbrennen.',
@@ -194,6 +198,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     'nach dem Anzünden {minutes} später eingeschossen als im Plan von {at}: {dishes}',
   'why set in earlier after lighting than replanned':
     'nach dem Anzünden {minutes} früher eingeschossen als im Plan von {at}: {dishes}',
+  'why door': 'die Tür stand insgesamt {minutes} offen',
   'why log': 'wie es im Ofenbuch steht',
   'why readings': 'wie es die Messungen verlangen',
   'why hotter': 'um {at} ist der Ofen {difference} heißer als geplant',

@@ -871,6 +871,14 @@ const sentences: Book['sentences'] = [
     'War {what:text} {n} {scale} als {n2} {scale2} gemeint? Das würde passen. Es bleibt, wie es da steht, und zählt kaum; wenn ja, im Ofenbuch berichtigen.',
   ],
   [
+    'The reading does not fit what is believed of this oven ({what}, {n} °C above what it should have): it is kept, but counts for little. Read it again if you can.',
+    'Die Messung passt nicht zu dem, was von diesem Ofen angenommen wird ({what:text}, {n} °C darüber): sie bleibt, zählt aber wenig. Wenn es geht, noch einmal messen.',
+  ],
+  [
+    'The reading does not fit what is believed of this oven ({what}, {n} °C below what it should have): it is kept, but counts for little. Read it again if you can.',
+    'Die Messung passt nicht zu dem, was von diesem Ofen angenommen wird ({what:text}, {n} °C darunter): sie bleibt, zählt aber wenig. Wenn es geht, noch einmal messen.',
+  ],
+  [
     'One reading does not fit the others ({what}, {n} °C above the rest): it is kept, but counts for little. Read it again if you can.',
     'Eine Messung passt nicht zu den anderen ({what:text}, {n} °C darüber): sie bleibt, zählt aber wenig. Wenn es geht, noch einmal messen.',
   ],
