@@ -474,7 +474,7 @@ describe('a day planned again', () => {
     expect(back.dishes[0]!.draw.likely).toBeGreaterThan(out + 5)
     expect(again.plan.changes!.find(({dish}) => dish === pies.id)).toMatchObject({words: {what: {id: 'put back'}}})
     expect(again.plan.messages.some(({rule, reason}) => rule === 'unlogged' && reason.startsWith(pies.title))).toBe(false)
-    expect(check(again.problem, again.plan)).toEqual([])
+    expect(check(again.problem, again.plan).filter(({noted}) => noted !== true)).toEqual([])
   })
 
   it('asks nothing about food that was drawn when the plan had it drawn, whatever a later reading makes of the oven', () => {
