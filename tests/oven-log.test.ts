@@ -779,6 +779,32 @@ describe('the dishes of the day', () => {
     ])
     expect(said('french-rolls', 'pale on one side')).toEqual([])
   })
+  it('has in the oven what was drawn and put back at once, and knows what is set in again', () => {
+    const rowOf = (value: string, note = ''): unknown => {
+      const text = `---\ndate: 2027-06-12\nlit: 6:00\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 12:30 | pies | ${value} | ${note} |\n`
+      const {what, count, back, left} = readLog(text, 'l.md').log!.rows[0]!
+      return [what, count, back, left].filter((one) => one !== undefined)
+    }
+    // Common practice, no source.
+    for (const [value, note] of [
+      ['drawn', 'not done, back in the oven'],
+      ['drawn raw in the middle', 'put back 10 min'],
+      ['drawn raw in the middle put back 10 min', ''],
+      ['drawn and put back', ''],
+      ['ausgezogen', 'innen roh, wieder in den Ofen'],
+    ] as const)
+      expect(rowOf(value, note), value).toEqual(['not drawn'])
+    expect(rowOf('drawn 2', 'raw, put back')).toEqual(['not drawn', 2])
+    expect(rowOf('drawn', 'not done')).toEqual(['drawn'])
+    expect(rowOf('drawn', 'pale at the back')).toEqual(['drawn'])
+    expect(rowOf('drawn', '2 of 4 not done')).toEqual(['drawn', {count: 2, of: 4}])
+    expect(rowOf('12 ausgezogen', '4 noch nicht fertig')).toEqual(['drawn', 12, {count: 4}])
+    expect(rowOf('set in again')).toEqual(['set in', 'again'])
+    expect(rowOf('wieder eingeschossen')).toEqual(['set in', 'again'])
+    expect(rowOf('set in again', 'raw in the middle')).toEqual(['set in', 'sure'])
+    expect(rowOf('2 put back')).toEqual(['set in', 2, 'sure'])
+    expect(rowOf('set in', 'at the back')).toEqual(['set in'])
+  })
   it('reads what bakers say for set in and drawn, English and German', () => {
     const dishes = ['french-rolls', 'custards']
     const done = (words: string): string | undefined => {

@@ -233,6 +233,27 @@ describe('how many, and when a dough was worked', () => {
 })
 
 describe('a note in German', () => {
+  const german = (words: string, dishes: readonly string[]): string => {
+    const read = parseNote(words, {date, dishes, log: readLog(logOf('', ''), 'l.md').log})
+    if (!read.ok) return `refused: ${read.reason}`
+    return read.entry.what === 'row' && read.entry.doubt ? `asked: ${read.entry.doubt.reason}` : entryText(read.entry)
+  }
+  it('has “Uhr” by a clock of 24 hours, and a dish by the end of its name', () => {
+    const one = ['roggenmischbrot', 'apfelkuchen']
+    expect(german('9:10 Uhr angezündet', one)).toBe('lit: 9:10 am')
+    expect(german('um 9:10 Uhr angezündet', one)).toBe('lit: 9:10 am')
+    expect(german('9:10 angezündet', one)).toMatch(/^refused: .*morning or afternoon/)
+    expect(german('14:00 Uhr Brot eingeschossen', one)).toBe('2:00 pm · roggenmischbrot · eingeschossen')
+    expect(german('14:00 Uhr 2 Brote zurück in den Ofen', one)).toBe('2:00 pm · roggenmischbrot · 2 put back')
+    expect(german('14:00 Uhr Kuchen ausgezogen', one)).toBe('2:00 pm · apfelkuchen · ausgezogen')
+    expect(german('15:00 Uhr Roggenmischbrot 12 ausgezogen, 4 noch nicht fertig', one)).toBe(
+      '3:00 pm · roggenmischbrot · 12 ausgezogen · 4 noch nicht fertig',
+    )
+    expect(german('14:00 Uhr Brot eingeschossen', [...one, 'weizenbrot'])).toMatch(/^asked: .*is no dish/)
+    // “Bread” is no gingerbread.
+    expect(german('2 pm bread set in', ['gingerbread'])).toMatch(/^asked: .*is no dish/)
+  })
+
   // The words that a German plan prints.
   it.each([
     ['13 Uhr Arm 18', '1:00 pm · arm · 18'],

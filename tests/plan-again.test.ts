@@ -13,6 +13,8 @@ import {rules} from '../src/plan/rules.js'
 import {generator} from '../src/plan/search.js'
 import {simulator} from '../src/plan/simulator.js'
 import {unrisen} from '../src/plan/unrisen.js'
+import {planHead} from '../src/sheets/plan-text.js'
+import {styleOf} from '../src/sheets/style-of.js'
 import {layoutOn} from './plan-fixtures.js'
 
 /** The demo's day, invented, planned once; and again after readings. What is asked is that the plan agrees with itself: no outside fact. */
@@ -442,6 +444,37 @@ describe('a day planned again', () => {
     expect(again.plan.changes![0]).toMatchObject({dish, words: {what: {id: 'drawn early'}}})
     expect(amiss(again.problem, again.plan).underdone).toContain(dish)
     expect(asAsked(again.problem, again.plan)).toBe(false)
+  })
+
+  it('tells at the head of the plan of raw meat that was drawn far too early, and has it baked on once it is set in again', () => {
+    const {plan, problem} = made
+    const pies = problem.dishes.find((d) => d.raw && d.id === 'mutton-pies')!
+    const {at} = plan.loads.find(({dishes}) => dishes.some(({dish}) => dish === pies.id))!
+    const out = at + Math.round(pies.need.minutes.low / 3)
+    const drawn = [
+      {at, what: 'set in', dish: pies.id},
+      {at: out, what: 'drawn', dish: pies.id},
+    ] as const
+    const about = (now: number, ...more: Parameters<typeof logged>[1]): ReturnType<typeof planAgain> =>
+      planAgain({oven: read.oven, day: read.day, now, options: {effort: 'quick'}}, problem, plan, logged([], [...drawn, ...more]))
+    const raw = (again: ReturnType<typeof planAgain>): unknown[] =>
+      again.plan.messages.flatMap(({rule, suggest}) => (rule === 'drawn-raw' ? [suggest] : []))
+    const early = about(out)
+    // FDA Food Code 3-401.11(A)(3): 165 °F for what holds meat.
+    expect(raw(early)).toEqual([expect.stringMatching(/^set it in again now .* 74 °C \(165 °F\) in the middle/)])
+    const {alerts} = planHead({...early, oven: read.oven}, styleOf({}))
+    expect(alerts.join()).toMatch(/Mutton pies: logged as drawn with \d+ % of its heat, and there is raw meat or fish in it/)
+    // Food code 2 h rule (USDA FSIS danger zone).
+    expect(raw(about(out + 125))).toEqual([expect.stringMatching(/^do not eat it unless it was cooked through/)])
+    const again = about(out + 5, {at: out + 5, what: 'set in', dish: pies.id})
+    expect(raw(again)).toEqual([])
+    const back = again.plan.loads.find(({dishes}) => dishes.some(({dish}) => dish === pies.id))!
+    expect(back).toMatchObject({at: at + 10})
+    expect(back.dishes[0]!).toMatchObject({dish: pies.id, count: pies.count, alreadyIn: true})
+    expect(back.dishes[0]!.draw.likely).toBeGreaterThan(out + 5)
+    expect(again.plan.changes!.find(({dish}) => dish === pies.id)).toMatchObject({words: {what: {id: 'put back'}}})
+    expect(again.plan.messages.some(({rule, reason}) => rule === 'unlogged' && reason.startsWith(pies.title))).toBe(false)
+    expect(check(again.problem, again.plan).filter(({noted}) => noted !== true)).toEqual([])
   })
 
   it('asks nothing about food that was drawn when the plan had it drawn, whatever a later reading makes of the oven', () => {

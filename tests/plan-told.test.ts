@@ -393,6 +393,53 @@ describe('what a log with numbers tells of the parts of a plan', () => {
     expect(beyond([605, '9 pies set in'])).toBe(1)
     expect(beyond([605, '24 biscuits set in'])).toBe(0)
   })
+  it('has in the oven again what was drawn and put back, and takes off its heat what it was outside', () => {
+    const {low, likely} = pies.need.minutes
+    /** How many are in again, from when on their heat counts, and when they were outside. */
+    const back = (...rows: readonly (readonly [number, string, string?])[]): unknown[] =>
+      toldOf(plan, logOf(360, 480, rows), new Map([['pies', pies]])).flatMap(({count, saidIn, saidOut, draw, back}) =>
+        back && saidOut === undefined ? [[count, saidIn, draw - saidIn!, back.out, back.again]] : [],
+      )
+    const all = [
+      [605, 'set in 4'],
+      [720, 'set in 4'],
+    ] as const
+    // Two of the first load are drawn after less than the shortest time, and are out for five minutes.
+    const out = 605 + low - 1
+    const drawn = [...all, [out, 'drawn 2']] as const
+    const two = [2, 615, likely, out, out + 5]
+    expect(back(...drawn)).toEqual([])
+    expect(back(...drawn, [out + 5, 'set in again'])).toEqual([two])
+    expect(back(...drawn, [out + 5, '2 set in'])).toEqual([two])
+    expect(back(...drawn, [out + 5, 'put back'])).toEqual([two])
+    expect(back(...drawn, [out + 5, '1 set in', 'raw in the middle'])).toEqual([[1, ...two.slice(1)]])
+    expect(back(...drawn, [out + 5, 'wieder eingeschoben'])).toEqual([two])
+    // Out for longer than it had been in: all of its heat is gone.
+    expect(back(...drawn, [out + low, 'put back'])).toEqual([[2, out + low, likely, out, out + low]])
+    // It was done, and nothing says that it is the same: as if it were set in for the first time.
+    const done = 605 + low
+    expect(back(...all, [done, 'drawn 2'], [done + 5, '2 set in'])).toEqual([[2, done + 5, likely, done, done + 5]])
+    expect(back(...all, [done, 'drawn 2'], [done + 5, '2 put back'])).toEqual([[2, 615, likely, done, done + 5]])
+    // The next load goes in, or what was lost is made again.
+    expect(back([605, 'set in'], [645, 'drawn'], [720, 'set in'])).toEqual([])
+    expect(back([605, 'set in 4'], [700, 'drawn 4'], [720, 'set in again'])).toEqual([])
+    expect(back(...all, [700, 'drawn 2, 2 burnt'], [730, '2 set in'])).toEqual([])
+    // Drawn again, it is out.
+    expect(back(...drawn, [out + 5, 'put back'], [800, 'drawn 8'])).toEqual([])
+    expect(setInBeyond(new Map([['pies', pies]]), logOf(360, 480, [...drawn, [out + 5, '2 put back']]))).toEqual([])
+  })
+  it('leaves in what a row of a draw says was not done', () => {
+    const rest = [
+      [2, 600, 650, 'in 605'],
+      [4, 720, 770],
+    ]
+    const half = [[1, 600, 640, 'in 605', 'out 645'], [1, 600, 640, 'in 605', 'stays'], ...rest]
+    for (const note of ['crust pale, 1 of 2 not done', '1 noch nicht fertig', '1 pie put back'])
+      expect(told([605, 'set in 4'], [645, 'drawn', note]), note).toEqual(half)
+    expect(told([605, 'set in 4'], [645, '1 ausgezogen', '1 noch nicht fertig'])).toEqual(half)
+    expect(told([605, 'set in 4'], [645, 'drawn 2', '1 of 2 not done'])).toEqual(half)
+    expect(told([605, 'set in 4'], [645, 'drawn', '1 of 2 pale'])[0]).toEqual([2, 600, 640, 'in 605', 'out 645'])
+  })
   it('does not take “24 biscuits” for vessels where there are not so many', () => {
     expect(told([605, 'set in 24 biscuits'])).toEqual(told([605, 'set in']))
   })

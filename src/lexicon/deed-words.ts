@@ -19,11 +19,23 @@ const being = (verbs: string, list: string): string =>
 export const deedWords: readonly DeedWord[] = [
   row('set in', 'anywhere', 'set in', 'set in, put in, went in, gone in'),
   row('set in', 'anywhere', 'eingeschoben', 'eingeschoben, eingeschossen, hineingestellt, hineingeschoben'),
+  row(
+    'set in',
+    'anywhere',
+    'put back',
+    'put back, put back in, put back into the oven, put back in the oven, set back in, set back, went back in, gone back in, back in, back into the oven, back in the oven, returned to the oven',
+  ),
+  row(
+    'set in',
+    'anywhere',
+    'wieder eingeschoben',
+    'wieder eingeschoben, wieder eingeschossen, wieder hineingestellt, wieder hineingeschoben, wieder in den ofen, wieder im ofen, wieder rein, wieder hinein, zurück in den ofen, zurückgestellt, zurückgeschoben',
+  ),
   // What may be done to more than a dish is read where the row is a dish's, or the name of one stands behind it.
   row('set in', 'of a dish', 'loaded', 'loaded, in den ofen, im ofen'),
   row('set in', 'short', 'in', 'in, rein, hinein'),
   row('drawn', 'anywhere', 'drawn', 'drawn, taken out, came out, come out, pulled out'),
-  row('drawn', 'anywhere', 'herausgenommen', 'herausgenommen, herausgeholt, rausgenommen, rausgeholt'),
+  row('drawn', 'anywhere', 'herausgenommen', 'herausgenommen, herausgeholt, rausgenommen, rausgeholt, ausgezogen, herausgezogen'),
   row('drawn', 'of a dish', 'drew', 'draw, drew, took out, pulled, removed, unloaded, aus dem ofen'),
   row('drawn', 'short', 'out', 'out, raus, heraus'),
   row('mixed', 'at the end', 'mixed', 'mixed, kneaded, dough mixed, dough kneaded'),

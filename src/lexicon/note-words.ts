@@ -70,6 +70,15 @@ export const noteWords: readonly NoteWord[] = [
     'angesetzt',
     'angesetzt, gefüttert, aufgefrischt, geknetet, gemischt, angerührt, geformt, gefaltet, aufgearbeitet',
   ),
+  // Of what is set in: it has been in the oven before; "again" may be said of the next batch too.
+  row('put back', 'back', 'back, returned, zurück, zurückgestellt, zurückgeschoben'),
+  row('again', 'again', 'again, once more, wieder, nochmal, nochmals, noch einmal'),
+  // A dish of the day may be a compound of it: „Brot“ of „Roggenmischbrot“.
+  row(
+    'end of a name',
+    'brot',
+    'brot, brote, brötchen, laib, laibe, zopf, zöpfe, stollen, kuchen, torte, torten, pastete, pasteten, fladen, plätzchen, auflauf, aufläufe, braten, pudding',
+  ),
   row('of all', 'the', 'the, all'),
   row('of all', 'den', 'den, der, allen'),
   row('single', 'a', 'a, an'),

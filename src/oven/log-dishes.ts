@@ -2,6 +2,7 @@ import {distance} from 'fastest-levenshtein'
 import {fold} from '../lexicon/index.js'
 import {vesselWords} from '../lexicon/vessel-words.js'
 import {lettersOff} from './log-deeds.js'
+import {noteWordsOf} from './note-words.js'
 
 /**
  * Names of dishes in the log: those of the day's receipts, in the form of their files' names. A name is that of a dish also with the
@@ -51,10 +52,21 @@ function namesWith(stem: string, dishes: readonly string[]): string[] {
   return dishes.filter((dish) => said.every((word) => word !== '' && foldedOf(dish).includes(word)))
 }
 
+const nameEnds: ReadonlySet<string> = new Set(noteWordsOf('end of a name').map(fold))
+
+/** Names of the day with a German compound of a word in them: „Brot“, and „Brote“, of „Roggenmischbrot“. */
+function compoundsOf(stem: string, dishes: readonly string[]): string[] {
+  const said = fold(stem)
+  if (!nameEnds.has(said)) return []
+  const ends = [said, said.replace(/[en]$/, '')]
+  return dishes.filter((dish) => foldedOf(dish).some((word) => ends.some((end) => word.endsWith(end))))
+}
+
 /** The name of the only dish of the day that a name can be of, as "pies" is of the one sort of pie; null where it is of none, or could be of two. */
 export function dishMeant(stem: string, {dishes, alike = []}: DayNames): string | null {
   if (isDish(stem, dishes)) return stem
-  const found = namesWith(stem, dishes)
+  const own = namesWith(stem, dishes)
+  const found = own.length > 0 ? own : compoundsOf(stem, dishes)
   const [first] = found
   const groups = alike.filter((names) => names.some((name) => found.includes(name)))
   const alone = found.filter((name) => !alike.some((names) => names.includes(name)))

@@ -16,6 +16,7 @@ import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
 import {mostWood} from './fire.js'
 import {BURNS, type FireToCome, fireToCome, isDated} from './fire-again.js'
+import {backIn, isPutBack, leftIn} from './log-back.js'
 import {countAt, countOnly, isAllLost, isDrawnLost, isWholeLoss, lostIn, WHOLE_LOSS} from './log-counts.js'
 import {type Deed, deedMeant, deedOf, isDrawnBehind} from './log-deeds.js'
 import {dishesLike, isDish, isThing, resemblesDish} from './log-dishes.js'
@@ -57,6 +58,10 @@ export interface LogRow {
   readonly lost?: number
   /** All of it was lost, and `lost` is what the rows before leave of it, or more than any day bakes where they do not tell. */
   readonly whole?: true
+  /** What is set in was in the oven before and is put back, by the row's words: “set in again, raw in the middle”. */
+  readonly back?: 'again' | 'sure'
+  /** What of a dish was not done, and stays in or was put back, while the others were drawn. */
+  readonly left?: {readonly count: number; readonly of?: number}
   /** Minutes later (+) or earlier (−) than planned that a dish was done. */
   readonly off?: number
   /** Minutes a door stood open. */
@@ -615,7 +620,7 @@ function dishEvent(
   reading: string,
   value: string,
   note: string,
-): Pick<LogRow, 'what' | 'dish' | 'count' | 'pieces' | 'lost' | 'whole' | 'off'> | null {
+): Pick<LogRow, 'what' | 'dish' | 'count' | 'pieces' | 'lost' | 'whole' | 'off' | 'back' | 'left'> | null {
   // "note | mixed the bread" is the note that it was written as.
   if (readingKind(reading) || /^note$/i.test(reading)) return null
   const dish = stemOf(reading).replace(/\.md$/, '')
@@ -655,7 +660,12 @@ function dishEvent(
     ...(lost === undefined ? {} : {lost}),
     ...(whole ? {lost: count ?? WHOLE_LOSS, whole: true as const} : {}),
   }
-  if (!drawn) return {what: 'set in', dish, ...numbers}
+  if (!drawn) {
+    const back = backIn(value, note)
+    return {what: 'set in', dish, ...numbers, ...(back === null ? {} : {back})}
+  }
+  if (isPutBack(behind, note)) return {what: 'not drawn', dish, ...(count === null ? {} : {count})}
+  const left = leftIn(more?.rest ?? behind, note)
   // Behind a number the words may name what was drawn: how late it was begins with the next number.
   const late = more ? more.rest.slice(Math.max(0, more.rest.search(/\b(?:about|some|half|an? |\d)/i))) : behind
   const rest = late
@@ -672,6 +682,7 @@ function dishEvent(
     what: 'drawn',
     dish,
     ...numbers,
+    ...(left === null ? {} : {left}),
     ...(size?.ok && sign !== 0 ? {off: (sign * (size.value.low + size.value.high)) / 2} : {}),
   }
 }

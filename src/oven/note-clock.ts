@@ -88,6 +88,9 @@ export function toldTime(text: string, context: ClockContext, of: 'lit' | 'raked
   const open = bare && fit.length > 1 && (now === null || of === 'lit')
   const behind = bare ? undefined : fit.find((at) => last === null || at >= last - BACKWARDS)
   const later = of === 'row' && bare && now !== null && now >= 1440 && fit.length > 0 ? onLaterDay(fit, context, now) : undefined
+  // „9:10 Uhr“ is by a clock of 24 hours, unless only the other half of the day fits.
+  const asWritten = open && /uhr/i.test(text) ? fit.find((at) => at === minutes) : undefined
+  if (asWritten !== undefined) return {ok: true, value: {at: asWritten, time: writtenAs(text, asWritten, {bare, dated})}}
   if (later === null) return unclearDay(text, fit, last ?? lit ?? 0)
   const found = open ? undefined : of === 'raked' ? fit[0] : (later ?? behind ?? fit.at(-1))
   if (found !== undefined) return {ok: true, value: {at: found, time: writtenAs(text, found, {bare, dated})}}

@@ -1,4 +1,5 @@
 import {isMoved, stemOf} from './log.js'
+import {backIn} from './log-back.js'
 import {countAt, isAllWord, isOfWord, numberOf} from './log-counts.js'
 import {deedBehind, deedOf, lossEnd, moveAhead, shortMove} from './log-deeds.js'
 import {type DayNames, dishMeant, isThing, resemblesDish} from './log-dishes.js'
@@ -60,7 +61,9 @@ export function countBehind(note: string, names: DayNames): string {
     const counted =
       deed !== null && (isMoved(deed) || deed.deed === 'not drawn') ? countedName(note.slice(0, behind.end), names) : null
     if (deed === null || counted === null) return note
-    return `${counted.name} ${counted.count} ${deed.length === done.length ? deed.deed : done}`
+    const again = deed.deed === 'set in' ? backIn(done, '') : null
+    const moved = again === null ? deed.deed : again === 'sure' ? 'put back' : 'set in again'
+    return `${counted.name} ${counted.count} ${deed.length === done.length ? moved : done}`
   }
   const words = note.split(' ')
   for (let n = words.length - 1; n > 0; n--) {

@@ -2,7 +2,7 @@ import type {FiringLog, LogRow} from '../oven/log.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {type AskedSince, type Asking, changesAsked} from './asked-since.js'
-import {changesOf, lostOf} from './changes.js'
+import {changesOf, lostOf, putBackOf} from './changes.js'
 import {type Corrected, correct} from './correct.js'
 import {drawnEarly} from './drawn-early.js'
 import {halfHourWanting} from './half-hour.js'
@@ -180,6 +180,7 @@ function toldOfDay(
   const changes = [
     ...lostOf(before, log, byId),
     ...early.map(({change}) => change),
+    ...putBackOf(rest, byId),
     ...otherwise,
     ...changesOf(plan, again, now, byId, {
       // Without a reading it is what was set in, or was not, that makes the difference.

@@ -4,7 +4,7 @@ import type {Dish} from '../scale/types.js'
 import {partsByDish, take} from './followed.js'
 import {english, phrase, type Speaker, speak} from './phrases.js'
 import {lossesOf} from './told.js'
-import type {Change, Phrase, PhraseValue, Plan} from './types.js'
+import type {Change, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 import type {Untimely} from './untimely.js'
 import {wantingByDish} from './wanting.js'
 
@@ -149,6 +149,19 @@ function elsewhere(before: Plan, after: Plan): {readonly moved: number; readonly
       }
     }
   return {moved, all}
+}
+
+/** What the log says was drawn and set in again: from when on its heat counts, since what was outside has cooled. */
+export function putBackOf({done}: PlanProblem, dishes: ReadonlyMap<string, Dish>): Change[] {
+  return (done?.set ?? []).flatMap(({dish: id, count, at, drawn, back}) => {
+    const dish = dishes.get(id)
+    if (!dish || !back || drawn !== null) return []
+    const clock = (value: number): PhraseValue => ({unit: 'clock', value})
+    const times = {out: clock(back.out), again: clock(back.again), since: clock(at)}
+    const numbers = {count: {unit: 'count', value: count}, all: {unit: 'count', value: dish.count}} as const
+    const what = count < dish.count ? phrase('put back some', {...numbers, ...times}) : phrase('put back', times)
+    return [changed(id, what, phrase('why log'))]
+  })
 }
 
 /** What the log says was dropped, burnt or else lost: told among the changes, since nothing takes its place but what was made again. */

@@ -14,6 +14,19 @@ import type {Change, PlanProblem} from './types.js'
 /** Share of the heat of its receipt's shortest time with less of which a dish was hardly done, whatever the oven's range. */
 const HARDLY = 0.6
 
+/** Least safe temperature of the middle, °C, where nothing says more: what is stuffed with meat, or holds it (FDA Food Code 3-401.11(A)(3)). */
+const SAFE = 74
+/** Two hours in the warm are the most for food (USDA FSIS danger zone, `rules.coldMinutes`). */
+const STOOD = 'do not eat it unless it was cooked through within two hours; put the time right if it is wrong'
+
+/** What to do about food with raw meat in it, and whether the oven has the heat for it yet. */
+function cookedThrough(celsius: number, bakes: boolean): string {
+  const middle = `${celsius} °C (${Math.round(celsius * 1.8 + 32)} °F) in the middle`
+  return bakes
+    ? `set it in again now and note that, and do not eat it before it has ${middle}; or put the time right`
+    : `the oven has no heat left for it: cook it through elsewhere now, and do not eat it before it has ${middle}; or put the time right`
+}
+
 /** Whether the plan that was followed then had a dish that was set in at `at` drawn no later than it was. */
 function drawnAsPlanned(inForce: readonly InForce[], log: FiringLog, dish: string, at: number, drawn: number): boolean {
   const plan = planAt(inForce, drawn)
@@ -45,6 +58,25 @@ export function drawnEarly(
     const share = (dose(drawn) - dose(at)) / doseNeeded(dish.need, shortest(dish.need))
     if (share >= HARDLY || drawnAsPlanned(inForce, log, id, at, drawn)) return []
     const percent = Math.max(0, Math.floor(100 * share))
+    if (dish.raw) {
+      // What stands outside loses about as fast as it gained.
+      const kept = Math.max(0, 1 - (done!.now - drawn) / Math.max(1, drawn - at))
+      const wanting = (1 - share * kept) * doseNeeded(dish.need, shortest(dish.need))
+      const bakes = dose(done!.now + (dish.need.longest ?? dish.need.minutes.high)) - dose(done!.now) >= wanting
+      const stood = done!.now - drawn > rules.coldMinutes
+      return [
+        {
+          change: changed(id, phrase(bakes && !stood ? 'drawn raw' : 'drawn early', {percent}), phrase('why log')),
+          message: {
+            ...placeIn(log, row.line),
+            severity: 'warning',
+            rule: 'drawn-raw',
+            reason: `${dish.title}: logged as drawn with ${percent} % of its heat, and there is raw meat or fish in it`,
+            suggest: stood ? STOOD : cookedThrough(dish.core ?? SAFE, bakes),
+          },
+        },
+      ]
+    }
     return [
       {
         change: changed(id, phrase('drawn early', {percent}), phrase('why log')),

@@ -178,6 +178,9 @@ export const phrases = {
   'eased unfinished':
     'drawn with {percent} % of its heat, and little more to be had later; unless it is done, bake it on in another oven',
   'drawn early': 'drawn with {percent} % of its heat, as the log has it; unless it is done, bake it on in another oven',
+  'drawn raw': 'drawn with {percent} % of its heat, as the log has it; set it in again now, unless it is done',
+  'put back': 'drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
+  'put back some': '{count} of {all} drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
   'left out': 'left out',
   lost: '{count} of {all} lost; not planned again',
   'lost, made again': '{count} of {all} lost; {again} made again and set in at {at}',

@@ -72,7 +72,16 @@ export function soFar(begun: Begun): SoFar {
     }
     const lost = lostAt === undefined ? {} : ({lost: true} as const)
     const instead = part.gone === 'instead' ? ({instead: true} as const) : {}
-    const one = {dish: entry.dish, count, at, drawn: drawnAt <= now ? drawnAt : null, placed, ...lost, ...instead}
+    const one = {
+      dish: entry.dish,
+      count,
+      at,
+      drawn: drawnAt <= now ? drawnAt : null,
+      placed,
+      ...lost,
+      ...instead,
+      ...(part.back ? {back: part.back} : {}),
+    }
     set.push(one)
     if (part.again && !part.gone) again.add(one)
     if (drawnAt <= now)

@@ -11,6 +11,9 @@ type SetIn = DoneSoFar['set'][number]
 /** When something is out, or would be by its receipt: nobody sets in what is drawn late in front of what is drawn soon. */
 const outAt = ({at, drawn}: SetIn, {need}: Dish): number => drawn ?? at + need.minutes.likely
 
+/** Since when it stands where it stands now: what was drawn and set in again may have another place than before. */
+const standsFrom = ({at, back}: SetIn): number => back?.again ?? at
+
 /** Minutes by which something may be done later than what it stands in front of. Common practice, no source. */
 const SOON = 60
 
@@ -33,7 +36,7 @@ export function standingAgain(
     const dish = byId.get(one.dish)
     if (!dish || one.lost) return []
     const shifts = dish.shifts === true
-    return one.placed.map((p) => ({...p, from: one.at, to: outAt(one, dish), vessel: dish.vessel, shifts}))
+    return one.placed.map((p) => ({...p, from: standsFrom(one), to: outAt(one, dish), vessel: dish.vessel, shifts}))
   }
   const fixed = set.filter((one) => !again.has(one)).flatMap(standing)
   const had = new Map<string, number>()
@@ -48,14 +51,14 @@ export function standingAgain(
         dish,
         first: one.placed[0]?.number ?? before + 1,
         count: one.count,
-        from: one.at,
+        from: standsFrom(one),
         to,
         where: zones.length === 1 ? zones[0]! : ACROSS,
         fits: [true, true, true],
       })
     const out = outAt(one, dish)
     // However soon it may be out, it stands beside what is in the oven when it is set in.
-    const found = roomTill(out) ?? roomTill(Math.max(one.at + rules.tick, out - SOON))
+    const found = roomTill(out) ?? roomTill(Math.max(standsFrom(one) + rules.tick, out - SOON))
     const placed = found ? found.map((s) => placedOf(grid, s)) : []
     const there = {...one, placed}
     fixed.push(...standing(there))

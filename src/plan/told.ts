@@ -2,8 +2,9 @@ import type {FiringLog, LogRow} from '../oven/log.js'
 import {slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
 import {type Followed, partsByDish, partsOf, share} from './followed.js'
+import {type BackIn, putBackBy, standsAgain} from './told-back.js'
 import {asItWas, isLeftOut, leftOut, setInAt} from './told-left-out.js'
-import type {Load, Plan} from './types.js'
+import type {Load, Plan, Returned} from './types.js'
 
 /** What the log tells of the parts of a plan: when each was set in and drawn, and how many vessels of it. */
 
@@ -33,6 +34,8 @@ export interface Told extends Followed {
    * lost or set in with it would have had, or its receipt's time, and where it stands nobody told.
    */
   readonly again?: true
+  /** It had been drawn and was set in again: `saidIn` is then from when on its heat counts. */
+  readonly back?: Returned
 }
 
 /** Whether a row of the log is of a dish. */
@@ -49,12 +52,12 @@ export function rowAt(log: FiringLog, what: LogRow['what'], at: number | null, d
  * The number of vessels a row tells of, no more than are baked; null where it tells of none, or of more of something else than are baked
  * ("24 biscuits" of two sheets).
  */
-function countOf({count, pieces}: LogRow, baked: number): number | null {
+export function countOf({count, pieces}: LogRow, baked: number): number | null {
   return count === undefined || (pieces && count > baked) ? null : Math.min(count, baked)
 }
 
 /** Dishes that the log calls alike: the parts of a plan they have, how many vessels they are in all, and the rows of the log. */
-interface Alike {
+export interface Alike {
   readonly same: readonly Dish[]
   readonly parts: readonly Followed[]
   /** What the day asks for of them and these parts leave out. */
@@ -120,8 +123,11 @@ export function toldOf(
   const counted = new Set<Alike>()
   for (const alike of alikes.values()) {
     const {rows, baked} = alike
-    const numbered = rows.some((row) => row.what === 'not drawn' || row.lost !== undefined || countOf(row, baked) !== null)
-    if (counted.has(alike) || !(numbered || (alike.leftOut.length > 0 && rows.length > 0))) continue
+    const numbered = rows.some(
+      (row) => row.what === 'not drawn' || row.left !== undefined || row.lost !== undefined || countOf(row, baked) !== null,
+    )
+    const returned = numbered || isPutBack(alike)
+    if (counted.has(alike) || !(returned || (alike.leftOut.length > 0 && rows.length > 0))) continue
     out.push(...byCount(alike).told)
     counted.add(alike)
   }
@@ -170,14 +176,16 @@ export interface Beyond {
   readonly row: LogRow
 }
 
-/** Dishes of which the log says more were set in than the day asks for and than were made again after a loss. */
+/** Dishes of which the log says more were set in than the day asks for, not counting what was made again after a loss or set in again. */
 export function beyondAsked(log: FiringLog, dishes: ReadonlyMap<string, Dish>): Beyond[] {
-  return [...new Set(alikeIn([], log, dishes).values())].flatMap(({same, baked: asked, rows}): Beyond[] => {
+  return [...new Set(alikeIn([], log, dishes).values())].flatMap((alike): Beyond[] => {
+    const {same, baked: asked, rows} = alike
+    const back = putBack(alike)
     let [said, lost] = [0, 0]
     for (const row of rows) {
       lost += row.lost ?? 0
       if (row.what !== 'set in' || row.count === undefined || (row.pieces && row.count > asked)) continue
-      said += row.count
+      said += row.count - (back.get(row)?.count ?? 0)
       if (said > asked + lost) return [{dish: same[0]!, said, asked, row}]
     }
     return []
@@ -217,7 +225,8 @@ export function lossesOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string,
  * stays in the oven, till it was to be drawn where that is still to come: the log would have told of them too.
  */
 function byCount(alike: Alike): {told: Told[]; lost: number} {
-  const {told, lost} = countedBy(alike, madeAgain(alike))
+  const back = putBack(alike)
+  const {told, lost} = countedBy(alike, madeAgain(alike, back), back)
   const had = told.flatMap((part) => asItWas(part, dishIn(alike, part)))
   return {told: alike.same.reduce(withInstead, had), lost}
 }
@@ -228,17 +237,19 @@ const dishIn = ({same}: Alike, {entry}: Told): Dish => same.find(({id}) => id ==
  * What was made again by each row that tells of more being set in than there was left to set in, after some had been lost: a part like the
  * one that was lost, of which no plan knows.
  */
-function madeAgain(alike: Alike): ReadonlyMap<LogRow, readonly Told[]> {
+function madeAgain(alike: Alike, back: ReadonlyMap<LogRow, BackIn>): ReadonlyMap<LogRow, readonly Told[]> {
   const {rows, baked} = alike
   const again = new Map<LogRow, readonly Told[]>()
   for (const [i, row] of rows.entries()) {
     const earlier = rows.slice(0, i)
     if (row.what !== 'set in' || earlier.every(({lost}) => lost === undefined)) continue
-    const {told} = countedBy({...alike, rows: earlier}, again)
+    const {told} = countedBy({...alike, rows: earlier}, again, back)
     const waiting = vesselsIn(told.filter((p) => p.saidIn === undefined && p.saidOut === undefined && !p.gone))
     const gone = told.filter((p) => p.gone)
     taken(gone, vesselsIn([...again.values()].flat()))
-    const said = countOf(row, baked)
+    const returned = back.get(row)?.count ?? 0
+    const known = countOf(row, baked)
+    const said = known === null ? (returned > 0 ? 0 : null) : known - returned
     const wanted = said === null ? (waiting > 0 ? 0 : baked) : said - waiting
     const made = taken(gone, wanted).map((part): Told => {
       const {saidOut: _, lostAt: __, gone: ___, ...like} = part
@@ -251,6 +262,22 @@ function madeAgain(alike: Alike): ReadonlyMap<LogRow, readonly Told[]> {
   }
   return again
 }
+
+/** What was drawn and set in again, by the row that tells of that. */
+function putBack(alike: Alike): ReadonlyMap<LogRow, BackIn> {
+  const {rows, baked} = alike
+  const back = new Map<LogRow, BackIn>()
+  for (const [i, row] of rows.entries()) {
+    const earlier = rows.slice(0, i)
+    if (row.what !== 'set in' || earlier.every(({what}) => what !== 'drawn')) continue
+    const {told} = countedBy({...alike, rows: earlier}, new Map(), back)
+    const returned = putBackBy(row, countOf(row, baked), told, (part) => dishIn(alike, part).need)
+    if (returned) back.set(row, returned)
+  }
+  return back
+}
+
+const isPutBack = (alike: Alike): boolean => putBack(alike).size > 0
 
 /** The parts of a dish with those lost ones marked in whose place others were made and set in: all above what the day asks for. */
 function withInstead(told: readonly Told[], dish: Dish): Told[] {
@@ -265,8 +292,17 @@ function withInstead(told: readonly Told[], dish: Dish): Told[] {
 
 const vesselsIn = (parts: readonly {readonly count: number}[]): number => parts.reduce((sum, {count}) => sum + count, 0)
 
-/** The parts by the numbers of the rows. @param again what was made again, by the row that tells of its being set in */
-function countedBy(alike: Alike, again: ReadonlyMap<LogRow, readonly Told[]>): {told: Told[]; lost: number} {
+/**
+ * The parts by the numbers of the rows.
+ *
+ * @param again what was made again, by the row that tells of its being set in
+ * @param back what was set in again, by that row
+ */
+function countedBy(
+  alike: Alike,
+  again: ReadonlyMap<LogRow, readonly Told[]>,
+  back: ReadonlyMap<LogRow, BackIn>,
+): {told: Told[]; lost: number} {
   const {parts, rows, baked} = alike
   const done: Told[] = []
   let gone = 0
@@ -276,7 +312,9 @@ function countedBy(alike: Alike, again: ReadonlyMap<LogRow, readonly Told[]>): {
   for (const row of rows) {
     if (row.what !== 'set in') continue
     const [due] = before
-    const said = countOf(row, baked)
+    const returned = back.get(row)
+    const number = countOf(row, baked)
+    const said = returned ? Math.max(0, (number ?? 0) - returned.count) : number
     const made = again.get(row) ?? []
     const here = turn(before, (p) => p.at)
     // All of it is all that was to go in then: later loads are not lost with it.
@@ -287,12 +325,18 @@ function countedBy(alike: Alike, again: ReadonlyMap<LogRow, readonly Told[]>): {
     const beside = these.find((part) => !isLeftOut(part))
     inside.push(...these.map((part) => setInAt(part, row.at, dishIn(alike, part), beside)))
     done.push(...taken(before, lost).map((part): Told => ({...part, lostAt: row.at, gone: 'lost'})))
-    if (said !== null) before.splice(0, before.length, ...before.map((p): Told => (p.at === due?.at ? {...p, waits: true} : p)))
+    if (said !== null && !(returned && said === 0))
+      before.splice(0, before.length, ...before.map((p): Told => (p.at === due?.at ? {...p, waits: true} : p)))
   }
   const inTurnOut = (): Told[] => inside.sort((a, b) => Number(a.waits ?? false) - Number(b.waits ?? false) || a.draw - b.draw)
   inside.push(...before)
   inTurnOut()
   for (const row of rows) {
+    const returned = back.get(row)
+    if (returned) {
+      inside.push(...standsAgain(row, returned, done, (part) => dishIn(alike, part).need))
+      inTurnOut()
+    }
     if (again.has(row)) {
       inside.push(...again.get(row)!)
       inTurnOut()
@@ -302,14 +346,15 @@ function countedBy(alike: Alike, again: ReadonlyMap<LogRow, readonly Told[]>): {
       const said = countOf(row, baked)
       // Of what is planned, a row too many tells of nothing that was left out.
       const spare = due !== undefined && isLeftOut(due) && parts.length > 0
-      const out = said ?? (spare ? 0 : turn(inside, (p) => p.draw))
+      const out = outBy(row, said, spare ? 0 : turn(inside, (p) => p.draw))
       const lost = row.whole ? out : (row.lost ?? 0)
       gone += lost
       const drawn = taken(inside, out)
       done.push(...taken(drawn, lost).map((part): Told => ({...part, saidOut: row.at, gone: 'lost'})))
       done.push(...drawn.map((part): Told => ({...part, saidOut: row.at})))
       const left = (p: Told): boolean => !p.waits && p.draw === due?.draw
-      if (said !== null) inside.splice(0, inside.length, ...inside.map((p): Told => (left(p) ? {...p, stays: row.at} : p)))
+      if (said !== null || row.left)
+        inside.splice(0, inside.length, ...inside.map((p): Told => (left(p) ? {...p, stays: row.at} : p)))
     }
     if (row.what === 'not drawn') inside.splice(0, inside.length, ...inside.flatMap(leftBy(row, inside, countOf(row, baked))))
     if (row.what === 'lost') {
@@ -329,6 +374,13 @@ function countedBy(alike: Alike, again: ReadonlyMap<LogRow, readonly Told[]>): {
     }
   }
   return {told: [...done, ...inside], lost: gone}
+}
+
+/** How many a row tells to be drawn, of those whose turn it is: "drawn, 2 of 4 not done" is two, and so is "4 of 4 drawn, 2 not done". */
+function outBy({left}: LogRow, said: number | null, due: number): number {
+  if (!left) return said ?? due
+  if (said === null) return Math.max(0, Math.min(due, left.of ?? due) - left.count)
+  return said + left.count > (left.of ?? due) ? Math.max(0, said - left.count) : said
 }
 
 /**
@@ -357,7 +409,7 @@ function turn(parts: readonly Told[], planned: (part: Told) => number): number {
 }
 
 /** Take so many vessels off the front of a list. */
-function taken(parts: Told[], count: number): Told[] {
+export function taken(parts: Told[], count: number): Told[] {
   const out: Told[] = []
   for (let left = count; left > 0 && parts.length > 0; ) {
     const {waits: _, stays: __, ...part} = parts[0]!

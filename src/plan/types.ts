@@ -57,6 +57,12 @@ export interface FiringOption {
   readonly further?: ReadonlyArray<{readonly minutes: number; readonly firing: Firing}>
 }
 
+/** When something was drawn and when it was set in again, minutes after midnight. */
+export interface Returned {
+  readonly out: number
+  readonly again: number
+}
+
 /** What has already happened when a day is planned again. Times in minutes after midnight of the day. */
 export interface DoneSoFar {
   readonly now: number
@@ -73,6 +79,11 @@ export interface DoneSoFar {
     readonly lost?: true
     /** It was lost, and as much was made again and set in since: that counts in its place. */
     readonly instead?: true
+    /**
+     * It was drawn and set in again, minutes after midnight: `at` is then not when it was first set in but from when on a stay without a break
+     * would have given it what it has of its heat.
+     */
+    readonly back?: Returned
   }>
   /** The plan that was being followed. */
   readonly plan: Plan | null

@@ -15,11 +15,11 @@ import type {Plan, PlanProblem} from './types.js'
 /** What is taken to stand in the oven, though the log does not tell that it was set in. */
 export function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
   const {set} = done!
-  return set.flatMap(({dish: id, at, drawn}, i): Message[] => {
+  return set.flatMap(({dish: id, at, drawn, back}, i): Message[] => {
     const dish = dishes.get(id)
     // Parts that went in together are told of once.
     if (set.findIndex((s) => s.dish === id && s.at === at && s.drawn === null) !== i) return []
-    if (!dish || drawn !== null || rowAt(log, 'set in', at, dish)) return []
+    if (!dish || drawn !== null || back || rowAt(log, 'set in', at, dish)) return []
     const ago = Math.round(done!.now - at)
     return [
       {

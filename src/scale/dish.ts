@@ -12,6 +12,8 @@ import {signOf} from './tender.js'
 import type {TimedByDepth} from './time-by-depth.js'
 import type {Dish, EveningTask} from './types.js'
 
+const coreOf = (celsius: number | null): Pick<Dish, 'core'> => (celsius === null ? {} : {core: celsius})
+
 /** What one batch of an order is made a dish of. */
 export interface Batch {
   readonly filled: Filled
@@ -74,7 +76,7 @@ export function dishOf(batch: Batch, {name, used, say}: Pick<Sizing, 'name' | 'u
     wantedBy: item.wantedBy,
     dough: batch.dough,
     sign: signWithCentre(signOf(kind, receipt, timed.need, each), safeCentre(receipt, kind)),
-    ...(holdsRawFlesh(receipt) ? {raw: true as const} : {}),
+    ...(holdsRawFlesh(receipt) ? {raw: true as const, ...coreOf(safeCentre(receipt, kind))} : {}),
     ...(kind.dry === true || kind.keeps === true ? {keeps: true as const} : {}),
     ...(kind.hot === true || item.hot === true ? {hot: true as const} : {}),
     ...(item.hot === true ? {wantedHot: true as const} : {}),

@@ -124,6 +124,8 @@ export interface Dish {
   readonly sign: string
   /** Raw meat, poultry or fish goes into it: it stands cold until it is set in. */
   readonly raw?: true
+  /** Least safe temperature of its middle, °C, where raw meat, poultry or fish goes into it. */
+  readonly core?: number
   /** It keeps without warmth when it is done. Absent where it does not, and of dough. */
   readonly keeps?: true
   /** It is eaten hot. Absent where it need not be. */

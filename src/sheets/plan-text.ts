@@ -144,6 +144,7 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
 const atOnce: ReadonlySet<string> = new Set([
   'food-cold',
   'food-raw',
+  'drawn-raw',
   'set-in-beyond',
   'spare-set-in',
   'gone-unlogged',

@@ -280,6 +280,22 @@ export const deMessages: Book['sentences'] = [
     'früh nachsehen: der Ofen ist dann am heißesten; oder die Uhrzeit berichtigen',
   ],
   ['{dish}: logged as drawn with {n} % of its heat', '{dish}: laut Ofenbuch mit {n} % der Hitze ausgezogen'],
+  [
+    '{dish}: logged as drawn with {n} % of its heat, and there is raw meat or fish in it',
+    '{dish}: laut Ofenbuch mit {n} % der Hitze ausgezogen, und es ist rohes Fleisch oder roher Fisch darin',
+  ],
+  [
+    'set it in again now and note that, and do not eat it before it has {n} °C ({n2} °F) in the middle; or put the time right',
+    'jetzt wieder einschießen und das aufschreiben, und nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat; oder die Uhrzeit berichtigen',
+  ],
+  [
+    'the oven has no heat left for it: cook it through elsewhere now, and do not eat it before it has {n} °C ({n2} °F) in the middle; or put the time right',
+    'der Ofen hat nicht mehr genug Hitze dafür: jetzt anderswo durchgaren, und nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat; oder die Uhrzeit berichtigen',
+  ],
+  [
+    'do not eat it unless it was cooked through within two hours; put the time right if it is wrong',
+    'nicht essen, wenn es nicht binnen zwei Stunden durchgegart wurde; die Uhrzeit berichtigen, wenn sie falsch ist',
+  ],
   ['{dish}: limits eased before the day has begun', '{dish}: weniger erlaubt als verlangt, ehe der Tag begonnen hat'],
   ['{dish}: drawn before the {n} % of its heat that can be had', '{dish}: ausgezogen vor den {n} % der Hitze, die zu haben sind'],
   [

@@ -176,6 +176,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     'mit {percent} % der Hitze ausgezogen, und später kaum mehr zu haben; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
   'drawn early':
     'nach dem Ofenbuch mit {percent} % der Hitze ausgezogen; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
+  'drawn raw': 'nach dem Ofenbuch mit {percent} % der Hitze ausgezogen; wenn es nicht gar ist, jetzt wieder einschießen',
+  'put back': 'um {out} ausgezogen und um {again} wieder eingeschossen: gerechnet, als wäre es seit {since} im Ofen',
+  'put back some':
+    '{count} von {all} um {out} ausgezogen und um {again} wieder eingeschossen: gerechnet, als wären sie seit {since} im Ofen',
   'left out': 'weggelassen',
   lost: '{count} von {all} verloren; wird nicht neu geplant',
   'lost, made again': '{count} von {all} verloren; {again} neu gemacht und um {at} eingeschossen',

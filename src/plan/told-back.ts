@@ -1,0 +1,78 @@
+import type {LogRow} from '../oven/log.js'
+import type {Dish} from '../scale/types.js'
+import {type Told, taken} from './told.js'
+import {isLeftOut} from './told-left-out.js'
+
+/** What the log says was drawn and set in again, since it was not done. */
+
+/** How many vessels a row tells to be set in again. */
+export interface BackIn {
+  readonly count: number
+  /** What heat they had counts: else it is as if they were set in for the first time. */
+  readonly credit: boolean
+}
+
+type NeedOf = (part: Told) => Dish['need']
+
+const vesselsIn = (parts: readonly Told[]): number => parts.reduce((sum, {count}) => sum + count, 0)
+
+/** What was drawn last first. */
+const byDraw = (told: readonly Told[]): Told[] =>
+  told.filter(({saidOut, gone}) => saidOut !== undefined && !gone).sort((a, b) => b.saidOut! - a.saidOut!)
+
+/** How long a part was in the oven, min: by the log or, where that does not tell when it was set in, by the plan. */
+const stayOf = ({saidIn, saidOut, at}: Told): number => Math.max(0, saidOut! - (saidIn ?? at))
+
+/**
+ * What a row of something set in tells to be put back. Words that say so ("put back", "raw in the middle") are believed; without any it is what is
+ * more than waits to be set in for the first time, or to be made again after a loss.
+ *
+ * @param said the row's number; null where it has none
+ * @param told the parts of what it is of, as the rows before it have them
+ * @returns null where it tells of nothing put back
+ */
+export function putBackBy(row: LogRow, said: number | null, told: readonly Told[], needOf: NeedOf): BackIn | null {
+  const drawn = byDraw(told)
+  const [last] = drawn
+  if (!last) return null
+  const lastOut = vesselsIn(drawn.filter(({saidOut}) => saidOut === last.saidOut))
+  const short = stayOf(last) < needOf(last).minutes.low
+  const sure = row.back === 'sure' || (row.back === 'again' && short)
+  const open = told.filter((part) => part.saidIn === undefined && part.saidOut === undefined && !part.gone)
+  // What no plan has a place for waits as well, unless the row says that it is another's turn.
+  const waiting = vesselsIn(open) + vesselsIn(told.filter(({gone}) => gone === 'lost'))
+  const planned = waiting - vesselsIn(open.filter(isLeftOut))
+  const wanted = sure ? (said ?? lastOut) : said === null ? (planned > 0 ? 0 : lastOut) : said - waiting
+  const count = Math.min(wanted, vesselsIn(drawn))
+  return count > 0 ? {count, credit: sure || short} : null
+}
+
+/**
+ * The vessels that stand in the oven again, taken out of those that were drawn. A minute outside is taken to cost as much as one in the oven gave:
+ * what was out for as long as it had been in begins anew. Common practice, no source.
+ *
+ * @param done the parts that are out, of which they are taken
+ */
+export function standsAgain(row: LogRow, {count, credit}: BackIn, done: Told[], needOf: NeedOf): Told[] {
+  const drawn = byDraw(done)
+  const out = done.filter((part) => !drawn.includes(part))
+  const these = taken(drawn, count)
+  done.splice(0, done.length, ...out, ...drawn)
+  return these.map((part): Told => {
+    const {saidOut, ...like} = part
+    const had = credit ? Math.max(0, stayOf(part) - (row.at - saidOut!)) : 0
+    const at = row.at - had
+    const {minutes} = needOf(part)
+    const draw = {low: at + minutes.low, likely: at + minutes.likely, high: at + minutes.high}
+    return {
+      ...like,
+      at,
+      draw: draw.likely,
+      entry: {...part.entry, draw},
+      saidIn: at,
+      again: true,
+      stays: row.at,
+      back: {out: saidOut!, again: row.at},
+    }
+  })
+}
