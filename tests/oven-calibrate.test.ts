@@ -56,7 +56,9 @@ describe('readings correct the oven', () => {
     const one = calibrate(oven, {firing, readings: [slip]})
     expect(Math.abs(Math.log(one.parameters.stored.likely))).toBeLessThan(0.05)
     expect(one.readings[0]!.weight).toBeLessThan(0.2)
-    expect(one.said.join(' ')).toMatch(/does not fit what is believed of this oven \(floor at 54 °C, \d+ °C below .*Read it again/)
+    expect(one.said.join(' ')).toMatch(
+      /does not fit what is believed of this oven \(floor at 54 °C, \d+ °C below .*Read it again/,
+    )
     expect(one.said.join(' ')).not.toContain('the others')
     const two = calibrate(oven, {firing, readings: [slip, {minutes: 212, kind: 'vault', value: 60}]})
     expect(two.parameters.stored.likely).toBeLessThan(0.75)
