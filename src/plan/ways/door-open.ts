@@ -56,7 +56,7 @@ const lacking = ({late, short}: Lack): number => late + short
 export function doorOpenNow(
   problem: PlanProblem,
   plan: Plan,
-  {start, past, foresee, simulate}: Pick<OvenSoFar, 'start' | 'past' | 'foresee' | 'simulate'>,
+  {start, foresee, simulate}: Pick<OvenSoFar, 'start' | 'foresee' | 'simulate'>,
   options: PlanOptions,
   replan: Replan,
 ): Remedy[] {
