@@ -57,8 +57,12 @@ function litBest(day: LoadedDay, settled: Settled): Settled {
   return seen.good ? proof.settle(seen) : settled
 }
 
-/** A plan made better on its own fire. */
-function onOneFire(day: LoadedDay, from: Settled): Settled {
+/**
+ * A plan made better on its own fire.
+ *
+ * @param from A plan in which everything has its place, proved, with nothing in the oven that was set in before.
+ */
+export function onOneFire(day: LoadedDay, from: Settled): Settled {
   let best = inOrder(day, from)
   // Set-ins that the true floor has refused to a job since the best was found.
   let refused = new Map<number, Set<number>>()

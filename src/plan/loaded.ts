@@ -4,7 +4,7 @@ import {curveOf, whereIndex} from './curve.js'
 import {type Ease, easedDay} from './ease.js'
 import {eventsOf, firesOf} from './events.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
-import {heldAsPromised, improved} from './improve.js'
+import {heldAsPromised, improved, onOneFire} from './improve.js'
 import {inHand, takeUp} from './in-hand.js'
 import type {Laid} from './laid.js'
 import {byPrice, earnest, freely, layOut, likelier, lookAround, lookAt, OVERFULL, roadOf} from './laying-out.js'
@@ -144,7 +144,7 @@ class LoadedPlanner {
       if (held) return better(held, this.#laidOut(null))
       // No fire holds it all, or not easily: a tight day is laid out with more care.
     }
-    const best = this.#laidOut(asBefore)
+    const best = this.#madeBetter(this.#laidOut(asBefore))
     if (!easing || (best.unplaced.length === 0 && !best.givenUp)) return best
     return fuller(best, eased(this.#withEase('far').settled()))
   }
@@ -178,6 +178,12 @@ class LoadedPlanner {
     const other = agree(this.#day, look, {budget: {passes}, shortly: !this.#full})
     const best = kept && other ? better(kept, other) : (kept ?? other)
     return best?.unplaced.length === 0 && this.#morning ? improved(this.#day, best) : best
+  }
+
+  /** Of a day laid out anew once it has begun, while the oven is empty still, as much is made as of a morning's plan. */
+  #madeBetter(plan: Settled): Settled {
+    if (this.#given === null || this.#options.bare || plan.unplaced.length > 0) return plan
+    return this.#day.jobs.some(({since}) => since !== null) ? plan : onOneFire(this.#day, plan)
   }
 
   /** The same day with its limits eased; made when it is asked for first. */
