@@ -115,7 +115,6 @@ const foodAtStake: ReadonlySet<string> = new Set([
   'half-hour',
   'raw-warm',
   'unfinished',
-  'unrisen',
 ])
 /** What becomes of a dish that has less heat than it should, and of which no message tells. */
 const underdone: ReadonlySet<string> = new Set(['eased dose', 'eased short'])
