@@ -20,6 +20,9 @@ const MOVED = 5
 const MENDED = 3
 /** Rounds after which what still cannot be kept is left out; in the first few the true floor is annealed upon. */
 const PATIENCE = 7
+/** Share of what was broken to which it has to come down for a round not to have been in vain, and rounds in vain after which a begun day is given up. */
+const MENDING = 0.9
+const VAIN = 3
 /** Rounds in which something was left out and what is in trouble then is not, but moved. */
 const SPARED = 3
 /** Rounds then in which the draws of what is in the oven are still put right. */
@@ -108,9 +111,15 @@ class Agreement {
     // After so many rounds what still cannot be kept is left out, so that the rest can be right, and then brought back as far as may be.
     let proved = 0
     let spared = 0
+    let least = Number.POSITIVE_INFINITY
+    let vain = 0
     for (let pass = 0; ; pass++) {
       this.#budget.passes--
-      const giveUp = pass >= (this.#overfull ? HOPELESS : PATIENCE) || this.#budget.passes <= 0
+      // Once the day has begun, what several rounds have not mended they will not: the cook stands and waits.
+      if (layout.violation > 1e-6) vain = layout.violation > MENDING * least ? vain + 1 : 0
+      least = Math.min(least, layout.violation)
+      const hopeless = this.#given !== null && !this.#gently && vain >= VAIN
+      const giveUp = hopeless || pass >= (this.#overfull ? HOPELESS : PATIENCE) || this.#budget.passes <= 0
       let lessened = false
       if (giveUp && layout.violation > 1e-6) {
         const before = countOf(layout.placed)
