@@ -69,9 +69,7 @@ export function remediesOf(
     const rule = hindered.get(dish.id)?.rule
     const few = missing.length <= FEW
     if (few && rule !== 'hands' && rule !== 'dough') add(otherHeat(problem, dish, trials, options, night, gives, stated))
-    // On a day that has begun that is for moving others as well.
-    if (few && (rule === undefined || rule === 'room'))
-      add(oneMove(problem, dish, trials, {}, gives))
+    if (few && (rule === undefined || rule === 'room')) add(oneMove(problem, dish, trials, {}, gives))
     const [other] =
       exchanges++ < EXCHANGES ? lessThanIt(problem, missing, {...job, count}, conflicts.get(dish.id)?.others ?? [], fed) : []
     if (!other) continue
