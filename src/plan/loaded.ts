@@ -402,7 +402,8 @@ class LoadedPlanner {
     }
     if (morning) best = this.#onLonger(best!, laid, followed)
     if (morning && best!.unplaced.length === 0) return improved(this.#day, best!)
-    return this.#given === null ? best! : this.#fuller(best!, asBefore !== null)
+    // What the day's own limits leave out is looked for with eased ones, and there in earnest.
+    return this.#given === null || this.#ease === null ? best! : this.#fuller(best!, asBefore !== null)
   }
 
   /** A longer fire may hold what a shorter one leaves out. */
