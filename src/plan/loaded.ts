@@ -282,8 +282,7 @@ class LoadedPlanner {
   #along(road: Road, budget: {passes: number}, patience?: number): Settled | null {
     this.#startFrom(road.look, road.laid, road.lit)
     if (this.#given === null) lightLater(road.look.layout, this.#day.light.last)
-    const shortly = this.#given !== null && this.#options.bare === true
-    return agree(this.#day, road.look, {budget, shortly, ...(patience === undefined ? {} : {patience})})
+    return agree(this.#day, road.look, {budget, ...(patience === undefined ? {} : {patience})})
   }
 
   /** A tight day: whether everything has its place is worth a longer search, and what was kept in hand. */
@@ -436,7 +435,7 @@ class LoadedPlanner {
    */
   #fuller(from: Settled, tried: boolean): Settled {
     let best = from
-    if (!tried && !this.#options.bare && best.unplaced.length > 0) {
+    if (!tried && best.unplaced.length > 0) {
       // Far off as it is, the plan in hand may yet keep more.
       const far = inHand(this.#day, (option) => this.#layoutOf(option, true), Number.POSITIVE_INFINITY)
       const kept = far?.('waiting') ?? far?.('moving')

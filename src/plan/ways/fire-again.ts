@@ -80,8 +80,9 @@ export function againWays(
   if (!best || !hasAll(best) || best.lack.late > now.late) {
     const found = hourOf(best)
     for (const at of found === undefined ? hours : [found]) {
-      const short = againBurns.find((burn) => burn < usual && heatWhenReady(another(at, burn)) >= enough)
-      if (short !== undefined && (found !== undefined || !hasAll(best))) best = orWith(best, at, short)
+      const shorter = againBurns.filter((burn) => burn < usual && heatWhenReady(another(at, burn)) >= enough)
+      for (const [i, short] of shorter.entries())
+        if (!hasAll(best) || (i === 0 && found !== undefined)) best = orWith(best, at, short)
     }
   }
   // An oven hotter than it was believed to be wants less of the fire to come than was planned, and is ready for the rest the sooner.

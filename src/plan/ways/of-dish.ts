@@ -18,6 +18,9 @@ import {firesNear, Trials} from './trials.js'
 const FEW = 2
 const EXCHANGES = 2
 
+/** Dishes of a day that has begun up to which it is laid out anew to shift one of them aside. */
+const FEW_DISHES = 6
+
 /** What is known of dishes that have no place, by their ids. */
 export interface Known {
   /** The plan, to be gone on from. */
@@ -55,6 +58,8 @@ export function remediesOf(
   const gives = (lack: Lack): boolean => lack.without < trials.now.without && helps(lack, trials.now)
   const near = problem.done ? problem.firings : firesNear(problem, plan)
   const stated = new Set<string>()
+  // Of few dishes others are moved for it too; laying many out anew takes longer than a cook waits.
+  const anew = problem.done !== undefined && problem.dishes.length <= FEW_DISHES
   let exchanges = 0
   for (const {job, count} of missing) {
     const {dish} = job
@@ -69,7 +74,7 @@ export function remediesOf(
     const rule = hindered.get(dish.id)?.rule
     const few = missing.length <= FEW
     if (few && rule !== 'hands' && rule !== 'dough') add(otherHeat(problem, dish, trials, options, night, gives, stated))
-    if (few && (rule === undefined || rule === 'room')) add(oneMove(problem, dish, trials, {}, gives))
+    if (few && (rule === undefined || rule === 'room')) add(oneMove(problem, dish, trials, {anew}, gives))
     const [other] =
       exchanges++ < EXCHANGES ? lessThanIt(problem, missing, {...job, count}, conflicts.get(dish.id)?.others ?? [], fed) : []
     if (!other) continue

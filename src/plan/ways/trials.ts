@@ -21,10 +21,11 @@ export function trialOf(problem: PlanProblem, plan: Plan, late: boolean): Trial 
   return {plan, lack: lackOf(problem, plan, late), problem, late}
 }
 
-/** How else a day is planned: in another oven, or lit so many minutes sooner. */
+/** How else a day is planned: in another oven, lit so many minutes sooner, or all anew though there is a plan to go on from. */
 export interface Otherwise {
   readonly simulate?: Simulate | undefined
   readonly sooner?: number
+  readonly anew?: boolean
 }
 
 /** Dishes up to which a way out is planned in earnest before it is offered. */
@@ -78,10 +79,10 @@ export class Trials {
   }
 
   /** The day with something changed, planned shortly. */
-  plan(change: Partial<PlanProblem>, {simulate = this.quick.simulate, sooner = 0}: Otherwise = {}): Trial {
+  plan(change: Partial<PlanProblem>, {simulate = this.quick.simulate, sooner = 0, anew = false}: Otherwise = {}): Trial {
     const {firings, anyFire = firings} = this.#problem
     const problem = {...this.#problem, anyFire, ...change}
-    const from = this.#from
+    const from = anew ? null : this.#from
     const begun = from && {...from, model: {...from.model, lit: from.model.lit - sooner}}
     return trialOf(
       problem,
