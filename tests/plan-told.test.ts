@@ -105,6 +105,35 @@ describe('what the log does not tell of', () => {
       }
     expect(tried).toBeGreaterThan(0)
   }, 60_000)
+
+  it('is in the oven still when something else is drawn long before its hour', () => {
+    const {day, oven, receipts} = readDayFolder('corpus-demo')
+    const {plan, problem} = makePlan({oven, day, receipts})
+    const all = plan.loads.flatMap(({at, dishes}) => dishes.map(({dish: id, draw}) => ({id, at, draw})))
+    const fileOf = (id: string): string => problem.dishes.find((d) => d.id === id)!.file.replace(/^.*\/|\.md$/g, '')
+    // One that is about to be done, and one that is to come out an hour later.
+    const early = all.filter(({draw}) => draw.likely - draw.low >= 10)
+    const [own, other] = early.flatMap((one) =>
+      all
+        .filter((two) => two.id !== one.id && two.at < one.draw.likely - 10 && two.draw.likely > one.draw.likely + 60)
+        .map((two) => [one, two] as const),
+    )[0]!
+    const now = own.draw.likely - 10
+    const rows = [
+      [own.at, own.id, 'set in'],
+      [other.at, other.id, 'set in'],
+      [now, other.id, 'drawn'],
+    ] as const
+    const lines = [...rows].sort(([x], [y]) => x - y).map(([at, id, what]) => `| ${clock(at)} | ${fileOf(id)} | ${what} | |`)
+    const {log} = readLog(
+      `---\ndate: ${day.date}\nlit: ${clock(plan.lit)}\nraked: ${clock(plan.raked)}\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${lines.join('\n')}\n`,
+      'log.md',
+    )
+    const again = planAgain({oven, day, now, options: {effort: 'quick'}}, problem, plan, log!)
+    expect(again.problem.done!.set.find((one) => one.dish === own.id)).toMatchObject({drawn: null})
+    const draws = again.plan.steps.filter(({action, dishes}) => action === 'draw' && dishes.includes(own.id))
+    expect(draws).not.toEqual([])
+  })
 })
 
 describe('what something that the log tells of went in too soon for', () => {

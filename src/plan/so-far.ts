@@ -129,9 +129,10 @@ function drawsOf({now, log, morning, dishes, parts, told, second}: Begun, presum
   const meant = partsByDish(morning.loads)
   const litFires = (log.further?.map((fire) => fire.lit) ?? [second.at]).filter((at) => at <= now)
   // What was to come out before something that the log does tell of, or at the opening at which that went in, came out before it as well, if
-  // it had had its time.
+  // it had had its time. What was drawn long before its own hour tells of nothing else.
+  const inTurn = told.filter(({setIn, planned, at}) => setIn || at >= planned - ABOUT_THEN)
   const beforeTold = (planned: number): number =>
-    Math.min(...told.flatMap((one) => (one.planned > planned || (one.setIn && one.planned === planned) ? [one.at] : [])))
+    Math.min(...inTurn.flatMap((one) => (one.planned > planned || (one.setIn && one.planned === planned) ? [one.at] : [])))
   // What was to go in once something was drawn, and went in before that can have been done, tells that it was never set in: its place was free.
   const nextIn = (plannedOut: number, enough: number): {readonly part: Told; readonly at: number} | undefined => {
     const soon = parts.flatMap((part) =>
