@@ -143,6 +143,17 @@ describe('a dough of several risings', () => {
     expect(unrisen(same.plan, same.rest)).toEqual([])
   })
 
+  it('of which only the mixing is known had its sponge set before that', () => {
+    const day = asked({...staged, sponge: range(60, 120)})
+    const morning = planDay(day, {simulate})
+    const {mix} = stepsOf(morning)
+    const doughs = [{dish: day.dishes[0]!.id, load: morning.loads[0]!.number, mixed: mix!, cool: false}]
+    const rest: PlanProblem = {...day, done: {now: mix! + 40, lit: morning.lit, set: [], plan: morning, doughs}}
+    const again = planDay(rest, {simulate, effort: 'quick'})
+    expect(check(rest, again)).toEqual([])
+    expect(stepsOf(again)['sponge']).toBeLessThan(mix!)
+  })
+
   it('keeps its rules whatever its times, in the morning and through the day', () => {
     const minutes = (max: number) => fc.integer({min: 0, max: max / 10}).map((n) => n * 10)
     const times = fc.record(

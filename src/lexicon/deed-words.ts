@@ -35,7 +35,12 @@ export const deedWords: readonly DeedWord[] = [
   row('set in', 'of a dish', 'loaded', 'loaded, in den ofen, im ofen'),
   row('set in', 'short', 'in', 'in, rein, hinein'),
   row('drawn', 'anywhere', 'drawn', 'drawn, taken out, came out, come out, pulled out'),
-  row('drawn', 'anywhere', 'herausgenommen', 'herausgenommen, herausgeholt, rausgenommen, rausgeholt, ausgezogen, herausgezogen, gezogen'),
+  row(
+    'drawn',
+    'anywhere',
+    'herausgenommen',
+    'herausgenommen, herausgeholt, rausgenommen, rausgeholt, ausgezogen, herausgezogen, gezogen',
+  ),
   row('drawn', 'of a dish', 'drew', 'draw, drew, took out, pulled, removed, unloaded, aus dem ofen'),
   row('drawn', 'short', 'out', 'out, raus, heraus'),
   row('mixed', 'at the end', 'mixed', 'mixed, kneaded, dough mixed, dough kneaded'),

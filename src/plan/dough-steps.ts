@@ -3,6 +3,7 @@ import {writeDuration} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import {coldProveOf, coldRiseOf} from '../scale/cold-rise.js'
 import {type Dough, waitsLong} from './dough-work.js'
+import {intoNight} from './hands.js'
 import {lineOf} from './model.js'
 import {OneDough, ofWhole, type Stage} from './one-dough.js'
 import {type PhraseId, phrase} from './phrases.js'
@@ -163,15 +164,19 @@ export function doughSteps(problem: PlanProblem, doughs: readonly Dough[], put: 
               : {ahead: p('ahead night'), behind: p('behind night')}),
         },
       )
-    if (d.beyond > 0)
+    if (d.beyond > 0) {
+      // What found no place in the oven stands in the cold by day.
+      const byDay = intoNight(problem, d.rise, d.shape - d.rise) === 0
       messages.push({
         ...lineOf(problem.day, d.dish),
         severity: 'warning',
         rule: 'cold-rise',
-        reason: `${d.dish.title}: its dough rises ${writeDuration(d.shape - d.rise)} through the night, ${writeDuration(d.beyond)} longer than it is meant to; it stands in the cold for that`,
-        suggest:
-          'look at it first thing in the morning: what is full risen is knocked down and left in the cold until it is shaped',
+        reason: `${d.dish.title}: its dough rises ${writeDuration(d.shape - d.rise)}${byDay ? '' : ' through the night'}, ${writeDuration(d.beyond)} longer than it is meant to; it stands in the cold for that`,
+        suggest: byDay
+          ? 'look at it now and then: what is full risen is knocked down and left in the cold until it is shaped'
+          : 'look at it first thing in the morning: what is full risen is knocked down and left in the cold until it is shaped',
       })
+    }
     const provesIn = coldProveOf(dough)
     const waits = provesIn
       ? {ahead: p('ahead cold', {hold}), behind: p('behind cold', {hold})}

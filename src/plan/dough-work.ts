@@ -157,7 +157,7 @@ function laidIn(problem: PlanProblem, hands: Hands, order: readonly Wanted[], pa
       mixesFrom: done?.doughs ? mixesFrom(dish.dough!, was, soonest) : soonest,
       mixed: was?.mixed == null ? null : was.mixed + slownessOf(was).inBulk,
       cool: was?.cool ?? false,
-      sponge: was?.sponge ?? null,
+      sponge: was?.sponge ?? spongeBefore(dish, was),
     }
     const times = timesFor(problem, hands, sought, was, packing)
     const tasks = tasksOf(dish, count, times)
@@ -269,10 +269,15 @@ function wantedOf(problem: PlanProblem, plan: Hours): Wanted[] {
   return wanted.sort((a, b) => b.at - a.at || (a.dish.id < b.dish.id ? -1 : 1))
 }
 
+/** When the sponge of a dough was set that is known to be mixed and no more; null where it is not mixed, or wants none. */
+function spongeBefore({dough}: Dish, was: PlannedDough | undefined): number | null {
+  return was?.mixed == null || !dough?.sponge ? null : was.mixed - rules.setSponge - dough.sponge.likely
+}
+
 /** The hours of one dough: the best there are, or what is left of them on a day that has begun. */
 function timesFor(problem: PlanProblem, hands: Hands, sought: Sought, was: PlannedDough | undefined, packing: Packing): Times {
   if (was?.shaped !== undefined && was.mixed !== null)
-    return {sponge: was.sponge ?? null, mix: was.mixed, shape: was.shaped, cold: null, price: 0}
+    return {sponge: sought.sponge, mix: was.mixed, shape: was.shaped, cold: null, price: 0}
   return bestTimes(problem, hands, sought, packing) ?? inHaste(problem, hands, sought)
 }
 

@@ -244,6 +244,10 @@ export const deMessages: Book['sentences'] = [
     '{dish}: der Teig geht {size} über Nacht, {size2} länger als vorgesehen; dafür steht er in der Kälte',
   ],
   [
+    '{dish}: its dough rises {size}, {size2} longer than it is meant to; it stands in the cold for that',
+    '{dish}: der Teig geht {size}, {size2} länger als vorgesehen; dafür steht er in der Kälte',
+  ],
+  [
     '{dish}: with raw meat or fish in it from shaping on, it would stand {size} out of the refrigerator; two hours are enough, four the utmost',
     '{dish}: ab dem Formen mit rohem Fleisch oder Fisch darin stünde es {size} außerhalb des Kühlschranks; zwei Stunden sind genug, vier das Äußerste',
   ],
@@ -258,6 +262,10 @@ export const deMessages: Book['sentences'] = [
   [
     'look at it first thing in the morning: make the dough of it as soon as it begins to fall',
     'am Morgen zuerst danach sehen: sobald er zusammenzufallen beginnt, den Teig damit kneten',
+  ],
+  [
+    'look at it now and then: what is full risen is knocked down and left in the cold until it is shaped',
+    'hin und wieder nachsehen: was voll gegangen ist, wird zusammengestoßen und bleibt bis zum Formen in der Kälte',
   ],
   [
     'look at it first thing in the morning: what is full risen is knocked down and left in the cold until it is shaped',
