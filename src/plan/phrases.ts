@@ -179,6 +179,8 @@ export const phrases = {
     'drawn with {percent} % of its heat, and little more to be had later; unless it is done, bake it on in another oven',
   'drawn early': 'drawn with {percent} % of its heat, as the log has it; unless it is done, bake it on in another oven',
   'drawn raw': 'drawn with {percent} % of its heat, as the log has it; set it in again now, unless it is done',
+  'out for fire':
+    'taken out for the fire at {at} with {percent} % of its heat; unless it is done, cook it through elsewhere, or set it in again on that fire',
   'put back': 'drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
   'put back some': '{count} of {all} drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
   'left out': 'left out',

@@ -177,6 +177,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'drawn early':
     'nach dem Ofenbuch mit {percent} % der Hitze ausgezogen; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
   'drawn raw': 'nach dem Ofenbuch mit {percent} % der Hitze ausgezogen; wenn es nicht gar ist, jetzt wieder einschießen',
+  'out for fire':
+    'für das Feuer um {at} mit {percent} % der Hitze herausgenommen; wenn es nicht gar ist, anderswo durchgaren oder auf diesem Feuer wieder einschießen',
   'put back': 'um {out} ausgezogen und um {again} wieder eingeschossen: gerechnet, als wäre es seit {since} im Ofen',
   'put back some':
     '{count} von {all} um {out} ausgezogen und um {again} wieder eingeschossen: gerechnet, als wären sie seit {since} im Ofen',
