@@ -802,8 +802,25 @@ describe('what stands in the oven when the fire is lit again', {timeout: 120_000
       expect(load.dishes.find(({dish: id}) => id === dish.id)).toMatchObject({alreadyIn: true, count: dish.count})
     }
     const {draw} = out.plan.loads.flatMap(({dishes}) => dishes).find(({dish: id}) => id === pies.id)!
-    expect(draw.likely - backAt).toBeGreaterThan(pies.need.minutes.low / 2)
+    // What is drawn at once has baked in nothing.
+    expect(draw.likely - backAt).toBeGreaterThan(pies.need.minutes.low / 4)
     expect(check(out.problem, out.plan).filter(({rule}) => rule === 'second fire' || rule === 'dose')).toEqual([])
+  })
+
+  it('comes out for a fire that is to be lit without being left in any longer, and what is unfinished is not told to be kept', () => {
+    const now = lit - 30
+    const out = again(now, `| ${clock(now)} | note | fire again at ${clock(now + 5)} for 45 min | |`)
+    const {plan: made, problem: rest} = out
+    const draw = made.steps.find(({action, dishes}) => action === 'draw' && dishes.includes(beans.id))!
+    expect(made.fires![1]!.lit - draw.at).toBeLessThan(10)
+    expect(draw.ifBehind).toMatch(
+      /^Not done: out all the same, before the fire is lit\. .*: not done by then: cook through elsewhere/,
+    )
+    expect(draw.ifBehind).not.toMatch(/look again|may stay in|Done: [^.]*Baked beans/)
+    expect(outOf(out, beans.title)).toEqual([expect.stringMatching(/^out-for-fire: .*has to come out for the fire at/)])
+    // Told once, and at the head.
+    expect(made.messages.filter(({rule, reason}) => rule === 'unfinished' && reason.startsWith(beans.title))).toEqual([])
+    expect(check(rest, made).filter(({rule, dish: id}) => rule === 'steps' && id === beans.id)).toEqual([])
   })
 
   it('is not thought to bake in the flames, though it is put back while they burn', () => {

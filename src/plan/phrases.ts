@@ -144,6 +144,12 @@ export const phrases = {
   'behind draw late': 'Not done: shut the door and look again every ten minutes.',
   'behind draw kept': 'Not done: shut the door and look again every ten minutes, up to {late}. {kept}',
   'behind draw kept late': 'Not done: shut the door and look again every ten minutes. {kept}',
+  'behind draw for fire': 'Not done: out all the same, before the fire is lit.',
+  'behind draw for fire kept': 'Not done: out all the same, before the fire is lit. {kept}',
+  'out for fire unfinished':
+    '{dishes}: not done by then: cook through elsewhere at once, or set in again when the oven is ready at {ready}, and note that.',
+  'out for fire elsewhere':
+    '{dishes}: not done by then, and the oven is ready again only at {ready}: cook through elsewhere at once.',
   'other time': '{dishes}: {stay} in the heat it finds stand for the {said} of its receipt.',
   uneven:
     '{dishes} fills the floor: what stands at the {zone} browns first, what stands at the {zone2} last; all of it is drawn together.',
