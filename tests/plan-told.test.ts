@@ -4,6 +4,7 @@ import {type FiringLog, readLog} from '../src/oven/log.js'
 import {deedsOf, deedsTold, inside} from '../src/page/deeds.js'
 import type {PlanView} from '../src/page/protocol.js'
 import {planAgain} from '../src/plan/again.js'
+import {amiss} from '../src/plan/asked.js'
 import {check} from '../src/plan/check.js'
 import {makePlan} from '../src/plan/make.js'
 import {byOwnNames} from '../src/plan/own-names.js'
@@ -16,6 +17,7 @@ import {drawnUnlogged, setInBeyond} from '../src/plan/unlogged.js'
 import type {Message} from '../src/receipt/types.js'
 import {namesInLog} from '../src/scale/slug.js'
 import {changeWords} from '../src/sheets/phrases.js'
+import {planHead} from '../src/sheets/plan-text.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {inFolder, smallDay} from './page-day.js'
 import {day, dish, problem as emptyDay} from './plan-fixtures.js'
@@ -769,5 +771,92 @@ describe('the page’s steps', () => {
     expect(isIn([605, 'set in 4'], [700, 'drawn 2'])).toBe(true)
     expect(isIn([605, 'set in 2'], [620, 'set in 2'], [700, 'drawn'])).toBe(false)
     expect(isIn([605, 'set in'], [700, 'drawn 2'], [710, 'drawn 2'])).toBe(false)
+  })
+})
+
+describe('what stands in the oven when the fire is lit again', {timeout: 120_000}, () => {
+  const {day, oven, receipts} = readDayFolder('corpus-demo')
+  const {plan, problem} = makePlan({oven, day, receipts})
+  const pies = problem.dishes.find(({id}) => id === 'mutton-pies')!
+  const beans = problem.dishes.find(({id}) => id === 'baked-beans')!
+  const at = plan.loads.find(({dishes}) => dishes.some(({dish}) => dish === pies.id))!.at
+  const inAt = [`| ${clock(at)} | mutton-pies | set in | |`, `| ${clock(at)} | baked-beans | set in | |`]
+  // Half of what the pies' receipt gives them at least, so that they are raw still.
+  const lit = at + Math.round(pies.need.minutes.low / 2)
+  const again = (now: number, ...rows: readonly string[]): ReturnType<typeof planAgain> => {
+    const text = `---\ndate: ${day.date}\nlit: ${clock(plan.lit)}\nraked: ${clock(plan.raked)}\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${[...inAt, ...rows].join('\n')}\n`
+    const {log} = readLog(text, 'log.md')
+    return planAgain({oven, day, now, options: {effort: 'quick'}}, problem, plan, log!)
+  }
+  const refired = [`| ${clock(lit)} | note | lit again | |`, `| ${clock(lit + 45)} | note | raked again | |`]
+  const outOf = ({plan: {messages}}: ReturnType<typeof planAgain>, title: string): string[] =>
+    messages.flatMap(({rule, reason, suggest}) =>
+      ['drawn-raw', 'out-for-fire'].includes(rule) && reason.startsWith(title) ? [`${rule}: ${reason}: ${suggest}`] : [],
+    )
+
+  it('is told at the head of the plan, with how much of its heat it had', () => {
+    const out = again(lit + 45, ...refired)
+    // FDA Food Code 3-401.11(A)(3): 165 °F for what holds meat.
+    expect(outOf(out, pies.title)).toEqual([
+      expect.stringMatching(
+        /^drawn-raw: .*taken out for the fire at .* with [1-9]\d % of its heat, .*raw meat.* 74 °C \(165 °F\) in the middle$/,
+      ),
+    ])
+    expect(outOf(out, beans.title)).toEqual([
+      expect.stringMatching(/^out-for-fire: .* with \d+ % of its heat: .*set it in again/),
+    ])
+    const {alerts} = planHead({...out, oven}, styleOf({}))
+    for (const {title} of [pies, beans]) expect(alerts.join()).toContain(`${title}: taken out for the fire`)
+    expect(amiss(out.problem, out.plan).underdone).toEqual(expect.arrayContaining([pies.id, beans.id]))
+    // USDA FSIS danger zone: two hours in the warm are the most.
+    expect(outOf(again(lit + 125, ...refired), pies.title)).toEqual([
+      expect.stringContaining('do not eat it unless it was cooked through'),
+    ])
+  })
+
+  it.each([
+    ['once it is ready', 90],
+    ['while it soaks', 55],
+  ])('is in it again when it is put back, %s, with all its heat to come', (_, later) => {
+    const backAt = lit + later
+    const out = again(
+      backAt,
+      ...refired,
+      ...['mutton-pies', 'baked-beans'].map((id) => `| ${clock(backAt)} | ${id} | put back | |`),
+    )
+    for (const dish of [pies, beans]) {
+      expect(outOf(out, dish.title)).toEqual([])
+      const load = out.plan.loads.find(({dishes}) => dishes.some(({dish: id}) => id === dish.id))!
+      expect(load.at).toBe(backAt)
+      expect(load.dishes.find(({dish: id}) => id === dish.id)).toMatchObject({alreadyIn: true, count: dish.count})
+    }
+    const {draw} = out.plan.loads.flatMap(({dishes}) => dishes).find(({dish: id}) => id === pies.id)!
+    // What is drawn at once has baked in nothing.
+    expect(draw.likely - backAt).toBeGreaterThan(pies.need.minutes.low / 4)
+    expect(check(out.problem, out.plan).filter(({rule}) => rule === 'second fire' || rule === 'dose')).toEqual([])
+  })
+
+  it('comes out for a fire that is to be lit without being left in any longer, and what is unfinished is not told to be kept', () => {
+    const now = lit - 30
+    const out = again(now, `| ${clock(now)} | note | fire again at ${clock(now + 5)} for 45 min | |`)
+    const {plan: made, problem: rest} = out
+    const draw = made.steps.find(({action, dishes}) => action === 'draw' && dishes.includes(beans.id))!
+    expect(made.fires![1]!.lit - draw.at).toBeLessThan(10)
+    expect(draw.ifBehind).toMatch(
+      /^Not done: out all the same, before the fire is lit\. .*: not done by then: cook through elsewhere/,
+    )
+    expect(draw.ifBehind).not.toMatch(/look again|may stay in|Done: [^.]*Baked beans/)
+    expect(outOf(out, beans.title)).toEqual([expect.stringMatching(/^out-for-fire: .*has to come out for the fire at/)])
+    // Told once, and at the head.
+    expect(made.messages.filter(({rule, reason}) => rule === 'unfinished' && reason.startsWith(beans.title))).toEqual([])
+    expect(check(rest, made).filter(({rule, dish: id}) => rule === 'steps' && id === beans.id)).toEqual([])
+  })
+
+  it('is not thought to bake in the flames, though it is put back while they burn', () => {
+    const out = again(lit + 2, `| ${clock(lit)} | note | lit again | |`, `| ${clock(lit + 2)} | mutton-pies | put back | |`)
+    expect(out.plan.loads.flatMap(({dishes}) => dishes).filter(({dish: id, alreadyIn}) => id === pies.id && alreadyIn)).toEqual(
+      [],
+    )
+    expect(outOf(out, pies.title)).toEqual([expect.stringMatching(/^drawn-raw: .*taken out for the fire/)])
   })
 })

@@ -62,6 +62,8 @@ export interface LogRow {
   readonly back?: 'again' | 'sure'
   /** What of a dish was not done, and stays in or was put back, while the others were drawn. */
   readonly left?: {readonly count: number; readonly of?: number}
+  /** No row of the file: what stood in the oven was taken out, all of it, for a fire that was lit again. */
+  readonly emptied?: true
   /** Minutes later (+) or earlier (−) than planned that a dish was done. */
   readonly off?: number
   /** Minutes a door stood open. */

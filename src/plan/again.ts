@@ -5,12 +5,14 @@ import {type AskedSince, type Asking, changesAsked} from './asked-since.js'
 import {changesOf, lostOf, putBackOf} from './changes.js'
 import {type Corrected, correct} from './correct.js'
 import {drawnEarly} from './drawn-early.js'
+import {emptiedForFires} from './emptied.js'
 import {halfHourWanting} from './half-hour.js'
 import type {InForce} from './in-force.js'
 import {fireDecided, fireUnlogged, oneFire, stillFirst} from './later-fires.js'
 import {coldFood, coldWhenDrawn, drawnLate} from './left-in.js'
 import {momentsOf, toldBy, wentOtherwise} from './moments.js'
 import type {PlanOptions} from './options.js'
+import {outForFire, outForFireToCome, outUnfinished} from './out-for-fire.js'
 import {byOwnNames} from './own-names.js'
 import {rules} from './rules.js'
 import {type SpareBaked, spareBaked, spareSetIn} from './spare-set-in.js'
@@ -57,8 +59,9 @@ export function planAgain(
   known: Corrections = new Map(),
 ): {plan: Plan; problem: PlanProblem; said: readonly string[]} {
   const {asked} = input
-  const {log, relit} = oneFire(byOwnNames(written, asked ? named(problem.dishes, asked) : problem.dishes), plan)
-  const now = input.now ?? Math.max(log.lit!, log.raked ?? log.lit!, ...log.rows.map((r) => r.at))
+  const {log: noted, relit} = oneFire(byOwnNames(written, asked ? named(problem.dishes, asked) : problem.dishes), plan)
+  const log = emptiedForFires(noted)
+  const now = input.now ?? Math.max(log.lit!, log.raked ?? log.lit!, ...noted.rows.map((r) => r.at))
   const {before, made, inForce, begun, asking} = followedUntil(now, input, problem, plan, log, known)
   const anew = askedFrom(asked, asking, Number.POSITIVE_INFINITY)
   // What is baked already is not suggested again.
@@ -175,7 +178,7 @@ function toldOfDay(
   const {firing} = again
   const otherFire =
     Math.abs(firing.wood - plan.firing.wood) > 0.02 * plan.firing.wood || Math.abs(firing.burn - plan.firing.burn) > rules.tick
-  const early = drawnEarly(rest, byId, log, inForce)
+  const early = [...outForFire(rest, byId, log, again), ...drawnEarly(rest, byId, log, inForce)]
   // The plan on the wall is the morning's: what has changed is told against that.
   const changes = [
     ...lostOf(before, log, byId),
@@ -192,9 +195,11 @@ function toldOfDay(
   ]
   const cold = [...coldFood(rest, again, log), ...coldWhenDrawn(rest, log)]
   const notEaten = new Set(cold.map(({dish}) => dish))
+  const outToCome = outUnfinished(rest, again).map(({dish}) => dish.id)
   const messages = [
     ...cold.map(({message}) => message),
-    ...unfinished(changes, byId, rest.day, notEaten),
+    ...unfinished(changes, byId, rest.day, new Set([...notEaten, ...outToCome])),
+    ...outForFireToCome(again, rest, rest.day),
     ...drawnLate(rest, log),
     ...early.map(({message}) => message),
     ...halfHourWanting(rest, log),

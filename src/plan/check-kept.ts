@@ -36,6 +36,8 @@ export function checkKept(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<
       const waits = eaten === null ? 0 : eaten - at
       const cold = wantsCold(dish)
       const miss = (what: string): void => bad('steps', id, at, waits, `${dish.title}: its draw does not say ${what}`)
+      // What is not done when the fire is lit again is cooked through before it is kept.
+      if (told(null, 'out for fire unfinished', 'out for fire elsewhere')) continue
       if (cold && waits > rules.standMinutes && !told(eaten, 'keep cold', 'keep long', 'keep hot'))
         miss('how it is kept until it is eaten')
       else if (
@@ -46,7 +48,8 @@ export function checkKept(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<
       )
         miss('that it is kept hot')
       const night = nextNight(at)
-      if (draw.high > night) {
+      const lit = (plan.fires ?? []).flatMap((fire, i) => (i > 0 && fire.lit >= at ? [fire.lit] : []))
+      if (Math.min(draw.high, ...lit) > night) {
         const cool = (edge: Edge): boolean =>
           goesBad(dish) && heat.inZone(zone, night - rules.nightFrom + DAY + rules.waking, edge) < rules.holdCelsius
         const stays = dish.need.overnight && !cool('likely')

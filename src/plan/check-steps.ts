@@ -283,7 +283,7 @@ function checkDrawSteps(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<st
 /** Whether a draw says when it may be looked for, and how long it may be waited for, as its dishes have it. */
 function looksTold(
   problem: PlanProblem,
-  {loads}: Plan,
+  {loads, fires = []}: Plan,
   dishes: ReadonlyMap<string, Dish>,
   at: number,
   drawn: Load['dishes'],
@@ -299,7 +299,9 @@ function looksTold(
   const opens = Math.min(at, dayFrom(problem, unshut))
   // What burns has the first word, what is the better for staying in the last.
   const burning = drawn.filter((d) => dishes.get(d.dish)?.need.overnight !== true)
-  const high = Math.min(nextNight(at), ...(burning.length > 0 ? burning : drawn).map(({draw}) => draw.high))
+  // Nothing is left in a fire.
+  const lit = fires.flatMap((fire, i) => (i > 0 && fire.lit >= at ? [fire.lit] : []))
+  const high = Math.min(nextNight(at), ...lit, ...(burning.length > 0 ? burning : drawn).map(({draw}) => draw.high))
   return early !== null && Math.abs(early - opens) < 0.01 && late !== null && Math.abs(late - high) < 0.01
 }
 

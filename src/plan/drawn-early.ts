@@ -17,11 +17,17 @@ const HARDLY = 0.6
 /** Least safe temperature of the middle, °C, where nothing says more: what is stuffed with meat, or holds it (FDA Food Code 3-401.11(A)(3)). */
 const SAFE = 74
 /** Two hours in the warm are the most for food (USDA FSIS danger zone, `rules.coldMinutes`). */
-const STOOD = 'do not eat it unless it was cooked through within two hours; put the time right if it is wrong'
+export const STOOD = 'do not eat it unless it was cooked through within two hours; put the time right if it is wrong'
+
+/** The least temperature in which a dish with raw meat or fish is safe to eat, in words. */
+export function middleOf({core}: Pick<Dish, 'core'>): string {
+  const celsius = core ?? SAFE
+  return `${celsius} °C (${Math.round(celsius * 1.8 + 32)} °F) in the middle`
+}
 
 /** What to do about food with raw meat in it, and whether the oven has the heat for it yet. */
-function cookedThrough(celsius: number, bakes: boolean): string {
-  const middle = `${celsius} °C (${Math.round(celsius * 1.8 + 32)} °F) in the middle`
+function cookedThrough(dish: Dish, bakes: boolean): string {
+  const middle = middleOf(dish)
   return bakes
     ? `set it in again now and note that, and do not eat it before it has ${middle}; or put the time right`
     : `the oven has no heat left for it: cook it through elsewhere now, and do not eat it before it has ${middle}; or put the time right`
@@ -52,7 +58,8 @@ export function drawnEarly(
   return done!.set.flatMap(({dish: id, at, drawn}) => {
     const dish = dishes.get(id)
     const row = dish && rowAt(log, 'drawn', drawn, dish)
-    if (!dish || !row || drawn === null) return []
+    // Of what was taken out for a fire more is said (`outForFire`).
+    if (!dish || !row || drawn === null || row.emptied) return []
     const table = doseTable(curve, ACROSS, dish.need.done)
     const dose = (minutes: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(minutes - log.lit!)))]!
     const share = (dose(drawn) - dose(at)) / doseNeeded(dish.need, shortest(dish.need))
@@ -72,7 +79,7 @@ export function drawnEarly(
             severity: 'warning',
             rule: 'drawn-raw',
             reason: `${dish.title}: logged as drawn with ${percent} % of its heat, and there is raw meat or fish in it`,
-            suggest: stood ? STOOD : cookedThrough(dish.core ?? SAFE, bakes),
+            suggest: stood ? STOOD : cookedThrough(dish, bakes),
           },
         },
       ]

@@ -30,8 +30,13 @@ export function furtherFires(log: FiringLog, plan: Plan, second: number): NonNul
     // Where no plan has it, it was fed for as long as it burned.
     const wood = fire?.wood ?? (was ? woodIn(burn, firing) : (firing.wood * burn) / firing.burn)
     const at = fire?.lit ?? (i === 0 ? second : was!.lit)
-    return {minutes: at - log.lit!, firing: {...firing, burn, wood}}
+    return {minutes: at - log.lit!, firing: {...firing, burn, wood, soak: soakOf(log, at + burn, firing)}}
   })
+}
+
+/** Minutes that the oven soaks after a fire that is raked out at a time: what the log has set in sooner was not kept waiting for all of it. */
+function soakOf({rows}: FiringLog, raked: number, {soak}: Firing): number {
+  return Math.min(soak, ...rows.flatMap(({what, at}) => (what === 'set in' && at >= raked ? [at - raked] : [])))
 }
 
 /** A fire that was decided upon, and why none is planned for it, if so: it would burn with the first, or be a third. */

@@ -184,7 +184,7 @@ export function drawnLate({done, firings, ambient, dishes}: PlanProblem, log: Fi
   return (done?.set ?? []).flatMap(({dish: id, at, drawn}): Message[] => {
     const dish = dishes.find((d) => d.id === id)
     const row = dish && rowAt(log, 'drawn', drawn, dish)
-    if (!dish || !row || drawn === null || staysIn(dish.need)) return []
+    if (!dish || !row || drawn === null || row.emptied || staysIn(dish.need)) return []
     const table = doseTable(curve, ACROSS, dish.need.done)
     const most = mostDose(dish.need)
     const index = (minutes: number): number => Math.max(0, Math.min(table.length - 1, Math.round(minutes - log.lit!)))

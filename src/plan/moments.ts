@@ -54,7 +54,8 @@ export function momentsOf(log: FiringLog, plan: Plan, now: number): Moment[] {
 /** Minutes within which what was done was done when the plan had it. */
 const ON_TIME = rules.tick
 
-const ofOpening = ({what}: LogRow): boolean => what === 'set in' || what === 'drawn'
+// Of what was taken out for a fire the row of that fire tells.
+const ofOpening = ({what, emptied}: LogRow): boolean => what === 'set in' || (what === 'drawn' && !emptied)
 
 /**
  * Whether what the log tells of an opening was otherwise than the plan that was followed had it: at another time, in another number, or of

@@ -144,6 +144,12 @@ export const phrases = {
   'behind draw late': 'Not done: shut the door and look again every ten minutes.',
   'behind draw kept': 'Not done: shut the door and look again every ten minutes, up to {late}. {kept}',
   'behind draw kept late': 'Not done: shut the door and look again every ten minutes. {kept}',
+  'behind draw for fire': 'Not done: out all the same, before the fire is lit.',
+  'behind draw for fire kept': 'Not done: out all the same, before the fire is lit. {kept}',
+  'out for fire unfinished':
+    '{dishes}: not done by then: cook through elsewhere at once, or set in again when the oven is ready at {ready}, and note that.',
+  'out for fire elsewhere':
+    '{dishes}: not done by then, and the oven is ready again only at {ready}: cook through elsewhere at once.',
   'other time': '{dishes}: {stay} in the heat it finds stand for the {said} of its receipt.',
   uneven:
     '{dishes} fills the floor: what stands at the {zone} browns first, what stands at the {zone2} last; all of it is drawn together.',
@@ -179,6 +185,8 @@ export const phrases = {
     'drawn with {percent} % of its heat, and little more to be had later; unless it is done, bake it on in another oven',
   'drawn early': 'drawn with {percent} % of its heat, as the log has it; unless it is done, bake it on in another oven',
   'drawn raw': 'drawn with {percent} % of its heat, as the log has it; set it in again now, unless it is done',
+  'out for fire':
+    'taken out for the fire at {at} with {percent} % of its heat; unless it is done, cook it through elsewhere, or set it in again on that fire',
   'put back': 'drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
   'put back some': '{count} of {all} drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
   'left out': 'left out',

@@ -143,7 +143,7 @@ function drawsOf({now, log, morning, dishes, parts, told, second}: Begun, presum
     return soon.reduce<(typeof soon)[number] | undefined>((first, one) => (first && first.at <= one.at ? first : one), undefined)
   }
   return parts.map((part) => {
-    const {entry, count, at: plannedIn, draw: plannedOut, saidIn, saidOut, lostAt} = part
+    const {entry, count, at: plannedIn, draw: plannedOut, saidIn, saidOut, lostAt, back} = part
     const early = part.again ? undefined : take(meant.get(entry.dish) ?? [], count, plannedIn)
     // What is known to have been set in late is not thought drawn before it has had its time, or, where something went in that was to go in
     // after it, as much of it as will do.
@@ -165,7 +165,8 @@ function drawsOf({now, log, morning, dishes, parts, told, second}: Begun, presum
           : Math.min(thought, byThen)
     // Nothing bakes on while a later fire burns.
     const emptied =
-      litFires.find((at) => (saidIn === undefined ? plannedIn < second.planned : at > saidIn)) ?? Number.POSITIVE_INFINITY
+      litFires.find((at) => (saidIn === undefined ? plannedIn < second.planned : at > (back?.again ?? saidIn))) ??
+      Number.POSITIVE_INFINITY
     const sure = saidIn ?? saidOut ?? lostAt
     const followedBy = sure === undefined && !part.waits ? nextIn(plannedOut, Math.min(enough, thought)) : undefined
     if (followedBy)

@@ -14,6 +14,7 @@ import {staysIn} from './keeps.js'
 import {makingsOf} from './making.js'
 import {lineOf} from './model.js'
 import {otherTimes} from './other-time.js'
+import {isOutTooLong, outUnfinished} from './out-for-fire.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
@@ -23,6 +24,8 @@ import {toppingUp} from './topping-up.js'
 import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 import {unevenly} from './uneven.js'
 
+/** Minutes between two looks at what is not done: with less than that before a fire is lit there is no other. */
+const LOOKED = 10
 /** Minutes longer than what else is drawn at once, for which a dish may stay, that are told. */
 const STAYS_LONGER = 15
 
@@ -321,8 +324,14 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       const burning = d.drawn.filter((one) => !staying.includes(one))
       // Nobody looks again at night.
       const bedtime = bedtimeAfter(at)
-      const late = Math.min(bedtime, latest(burning.length > 0 ? burning : staying))
-      const unsure = d.drawn.filter(({draw}) => draw.high > bedtime)
+      // Nor is anything left in when the fire is lit again.
+      const fire = (plan.fires ?? []).slice(1).find(({lit}) => lit >= at)?.lit ?? Number.POSITIVE_INFINITY
+      const lastLook = Math.min(bedtime, fire)
+      const late = Math.min(lastLook, latest(burning.length > 0 ? burning : staying))
+      const emptied = fire - at < LOOKED
+      const unfinished = emptied ? outUnfinished(problem, plan).filter((one) => one.drawn === at) : []
+      const isUnfinished = (id: string): boolean => unfinished.some(({dish}) => dish.id === id)
+      const unsure = d.drawn.filter(({draw}) => draw.high > bedtime && fire > bedtime)
       const tillBed = staying.filter((one) => !unsure.includes(one))
       const slept = new Map<ByBedtime, string[]>()
       for (const one of unsure) {
@@ -338,6 +347,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         ids.map((id) => ({title: speaker.title(id), sign: byId.get(id)?.sign ?? ''})),
         speaker.and,
       )
+      const stayTill = Math.min(fire, latest(tillBed))
       const kept: Phrase[] = [
         ...[...slept].map(([how, dishes]) => p(how, {dishes: names(dishes), late: {unit: 'clock', value: bedtime}})),
         ...otherTimes(d.drawn, byId, at).map(({dish, stay, said}) =>
@@ -348,11 +358,18 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           return draw === at ? [p('uneven', {dishes: names([dish]), zone: zone(hottest), zone2: zone(coolest)})] : []
         }),
         ...drawnHot(d.drawn, byId, at).map(({dish, words}) => p('cool slowly', {dishes: names([dish]), words})),
-        ...(burning.length > 0 && tillBed.length > 0 && latest(tillBed) - late >= STAYS_LONGER
-          ? [p('may stay in', {dishes: names(tillBed.map(({dish}) => dish)), late: {unit: 'clock', value: latest(tillBed)}})]
+        ...(burning.length > 0 && tillBed.length > 0 && stayTill - late >= STAYS_LONGER
+          ? [p('may stay in', {dishes: names(tillBed.map(({dish}) => dish)), late: {unit: 'clock', value: stayTill}})]
           : []),
+        ...[true, false].flatMap((tooLong) => {
+          const some = unfinished.filter((one) => isOutTooLong(one) === tooLong)
+          const id = tooLong ? 'out for fire elsewhere' : 'out for fire unfinished'
+          const dishes = names(some.map(({dish}) => dish.id))
+          return some.length > 0 ? [p(id, {dishes, ready: {unit: 'clock', value: some[0]!.ready}})] : []
+        }),
         ...keepingOf(
-          d.drawn.map((one) => ({dish: byId.get(one.dish)!, coolest: coolest(one)})),
+          // What is not done is not kept, but cooked through first.
+          d.drawn.flatMap((one) => (isUnfinished(one.dish) ? [] : [{dish: byId.get(one.dish)!, coolest: coolest(one)}])),
           at,
           problem.day.serve,
         ).map(({how, dishes, by}) => p(how, {dishes: names(dishes), ...(by === null ? {} : {by: {unit: 'clock', value: by}})})),
@@ -361,10 +378,14 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         sign: sign === '' ? null : p('sign own', {sign}),
         ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at)}}),
         behind: p(
-          behindDraw(
-            ids.every((id) => byId.get(id)?.ajar !== undefined),
-            kept.length > 0,
-          ),
+          emptied
+            ? kept.length > 0
+              ? 'behind draw for fire kept'
+              : 'behind draw for fire'
+            : behindDraw(
+                ids.every((id) => byId.get(id)?.ajar !== undefined),
+                kept.length > 0,
+              ),
           {
             late: {unit: 'clock', value: late},
             ...(kept.length > 0 ? {kept: {unit: 'sentences', phrases: kept}} : {}),

@@ -49,18 +49,26 @@ export function putBackBy(row: LogRow, said: number | null, told: readonly Told[
 
 /**
  * The vessels that stand in the oven again, taken out of those that were drawn. A minute outside is taken to cost as much as one in the oven gave:
- * what was out for as long as it had been in begins anew. Common practice, no source.
+ * what was out for as long as it had been in begins anew. Common practice, no source. So does what was out while a fire burned: a stay that began
+ * before it would have been in the flames.
  *
  * @param done the parts that are out, of which they are taken
+ * @param fires when later fires were lit, minutes after midnight
  */
-export function standsAgain(row: LogRow, {count, credit}: BackIn, done: Told[], needOf: NeedOf): Told[] {
+export function standsAgain(
+  row: LogRow,
+  {count, credit}: BackIn,
+  done: Told[],
+  {needOf, fires}: {readonly needOf: NeedOf; readonly fires: readonly number[]},
+): Told[] {
   const drawn = byDraw(done)
   const out = done.filter((part) => !drawn.includes(part))
   const these = taken(drawn, count)
   done.splice(0, done.length, ...out, ...drawn)
   return these.map((part): Told => {
     const {saidOut, ...like} = part
-    const had = credit ? Math.max(0, stayOf(part) - (row.at - saidOut!)) : 0
+    const fired = fires.some((lit) => lit >= saidOut! && lit <= row.at)
+    const had = credit && !fired ? Math.max(0, stayOf(part) - (row.at - saidOut!)) : 0
     const at = row.at - had
     const {minutes} = needOf(part)
     const draw = {low: at + minutes.low, likely: at + minutes.likely, high: at + minutes.high}

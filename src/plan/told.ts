@@ -64,6 +64,8 @@ export interface Alike {
   readonly leftOut: readonly Told[]
   readonly baked: number
   readonly rows: readonly LogRow[]
+  /** When later fires were lit, minutes after midnight. */
+  readonly fires: readonly number[]
 }
 
 /**
@@ -98,6 +100,7 @@ function alikeIn(
       }),
       baked,
       rows: log.rows.filter((row) => row.dish === name),
+      fires: (log.further ?? []).map(({lit}) => lit),
     }
     for (const {id} of same) out.set(id, alike)
   }
@@ -124,7 +127,12 @@ export function toldOf(
   for (const alike of alikes.values()) {
     const {rows, baked} = alike
     const numbered = rows.some(
-      (row) => row.what === 'not drawn' || row.left !== undefined || row.lost !== undefined || countOf(row, baked) !== null,
+      (row) =>
+        row.what === 'not drawn' ||
+        row.left !== undefined ||
+        row.lost !== undefined ||
+        row.emptied !== undefined ||
+        countOf(row, baked) !== null,
     )
     const returned = numbered || isPutBack(alike)
     if (counted.has(alike) || !(returned || (alike.leftOut.length > 0 && rows.length > 0))) continue
@@ -303,7 +311,7 @@ function countedBy(
   again: ReadonlyMap<LogRow, readonly Told[]>,
   back: ReadonlyMap<LogRow, BackIn>,
 ): {told: Told[]; lost: number} {
-  const {parts, rows, baked} = alike
+  const {parts, rows, baked, fires} = alike
   const done: Told[] = []
   let gone = 0
   // What was lost when others were set in is drawn at that time in a plan made since: it comes last.
@@ -334,14 +342,18 @@ function countedBy(
   for (const row of rows) {
     const returned = back.get(row)
     if (returned) {
-      inside.push(...standsAgain(row, returned, done, (part) => dishIn(alike, part).need))
+      inside.push(...standsAgain(row, returned, done, {needOf: (part) => dishIn(alike, part).need, fires}))
       inTurnOut()
     }
     if (again.has(row)) {
       inside.push(...again.get(row)!)
       inTurnOut()
     }
-    if (row.what === 'drawn') {
+    if (row.emptied) {
+      const out = inside.filter(isEmptied(row, rows))
+      inside.splice(0, inside.length, ...inside.filter((part) => !out.includes(part)))
+      done.push(...taken(out, vesselsIn(out)).map((part): Told => ({...part, saidOut: row.at})))
+    } else if (row.what === 'drawn') {
       const [due] = inside
       const said = countOf(row, baked)
       // Of what is planned, a row too many tells of nothing that was left out.
@@ -374,6 +386,16 @@ function countedBy(
     }
   }
   return {told: [...done, ...inside], lost: gone}
+}
+
+/**
+ * What was taken out when a fire was lit: what the log has in the oven by then and the plan had there still. What the plan had drawn before may
+ * have been: it was in till then if the log says that it was put back after.
+ */
+function isEmptied({at}: LogRow, rows: readonly LogRow[]): (part: Told) => boolean {
+  const isBack = rows.find((row) => row.what === 'set in' && row.at >= at)?.back !== undefined
+  return ({saidIn, draw, stays, waits}) =>
+    saidIn !== undefined && saidIn <= at && !waits && (isBack || stays !== undefined || draw >= at)
 }
 
 /** How many a row tells to be drawn, of those whose turn it is: "drawn, 2 of 4 not done" is two, and so is "4 of 4 drawn, 2 not done". */

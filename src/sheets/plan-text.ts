@@ -145,6 +145,7 @@ const atOnce: ReadonlySet<string> = new Set([
   'food-cold',
   'food-raw',
   'drawn-raw',
+  'out-for-fire',
   'unrisen',
   'set-in-beyond',
   'spare-set-in',

@@ -304,6 +304,46 @@ export const deMessages: Book['sentences'] = [
     'do not eat it unless it was cooked through within two hours; put the time right if it is wrong',
     'nicht essen, wenn es nicht binnen zwei Stunden durchgegart wurde; die Uhrzeit berichtigen, wenn sie falsch ist',
   ],
+  [
+    '{dish}: taken out for the fire at {time} with {n} % of its heat',
+    '{dish}: für das Feuer um {time} mit {n} % der Hitze herausgenommen',
+  ],
+  [
+    '{dish}: has to come out for the fire at {time} with {n} % of its heat',
+    '{dish}: muss für das Feuer um {time} mit {n} % der Hitze heraus',
+  ],
+  [
+    '{dish}: taken out for the fire at {time} with {n} % of its heat, and there is raw meat or fish in it',
+    '{dish}: für das Feuer um {time} mit {n} % der Hitze herausgenommen, und es ist rohes Fleisch oder roher Fisch darin',
+  ],
+  [
+    '{dish}: has to come out for the fire at {time} with {n} % of its heat, and there is raw meat or fish in it',
+    '{dish}: muss für das Feuer um {time} mit {n} % der Hitze heraus, und es ist rohes Fleisch oder roher Fisch darin',
+  ],
+  [
+    'the oven is not ready again within two hours: cook it through elsewhere at once; do not eat it before it has {n} °C ({n2} °F) in the middle',
+    'der Ofen ist nicht binnen zwei Stunden wieder bereit: gleich anderswo durchgaren; nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat',
+  ],
+  [
+    'cook it through elsewhere at once, or set it in again now and note that; do not eat it before it has {n} °C ({n2} °F) in the middle',
+    'gleich anderswo durchgaren, oder jetzt wieder einschießen und das aufschreiben; nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat',
+  ],
+  [
+    'cook it through elsewhere at once, or set it in again when the oven is ready at {time} and note that; do not eat it before it has {n} °C ({n2} °F) in the middle',
+    'gleich anderswo durchgaren, oder wieder einschießen, wenn der Ofen um {time} bereit ist, und das aufschreiben; nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat',
+  ],
+  [
+    'the oven is not ready again within two hours: cook it through elsewhere at once; unless it is done',
+    'der Ofen ist nicht binnen zwei Stunden wieder bereit: gleich anderswo durchgaren; es sei denn, es ist gar',
+  ],
+  [
+    'cook it through elsewhere at once, or set it in again now and note that; unless it is done',
+    'gleich anderswo durchgaren, oder jetzt wieder einschießen und das aufschreiben; es sei denn, es ist gar',
+  ],
+  [
+    'cook it through elsewhere at once, or set it in again when the oven is ready at {time} and note that; unless it is done',
+    'gleich anderswo durchgaren, oder wieder einschießen, wenn der Ofen um {time} bereit ist, und das aufschreiben; es sei denn, es ist gar',
+  ],
   ['{dish}: limits eased before the day has begun', '{dish}: weniger erlaubt als verlangt, ehe der Tag begonnen hat'],
   ['{dish}: drawn before the {n} % of its heat that can be had', '{dish}: ausgezogen vor den {n} % der Hitze, die zu haben sind'],
   [

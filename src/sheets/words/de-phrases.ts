@@ -140,6 +140,12 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'behind draw late': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen.',
   'behind draw kept': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}. {kept}',
   'behind draw kept late': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen. {kept}',
+  'behind draw for fire': 'Nicht fertig: trotzdem heraus, bevor das Feuer angezündet wird.',
+  'behind draw for fire kept': 'Nicht fertig: trotzdem heraus, bevor das Feuer angezündet wird. {kept}',
+  'out for fire unfinished':
+    '{dishes}: bis dahin nicht gar: gleich anderswo durchgaren, oder wieder einschießen, wenn der Ofen um {ready} bereit ist, und das aufschreiben.',
+  'out for fire elsewhere':
+    '{dishes}: bis dahin nicht gar, und der Ofen ist erst um {ready} wieder bereit: gleich anderswo durchgaren.',
   'other time': '{dishes}: {stay} in der Hitze, die es antrifft, gelten für {said} des Rezepts.',
   uneven: '{dishes} füllt den Herd: {zone} bräunt es zuerst, {zone2} zuletzt; alles wird zusammen ausgezogen.',
   'cool slowly':
@@ -177,6 +183,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'drawn early':
     'nach dem Ofenbuch mit {percent} % der Hitze ausgezogen; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
   'drawn raw': 'nach dem Ofenbuch mit {percent} % der Hitze ausgezogen; wenn es nicht gar ist, jetzt wieder einschießen',
+  'out for fire':
+    'für das Feuer um {at} mit {percent} % der Hitze herausgenommen; wenn es nicht gar ist, anderswo durchgaren oder auf diesem Feuer wieder einschießen',
   'put back': 'um {out} ausgezogen und um {again} wieder eingeschossen: gerechnet, als wäre es seit {since} im Ofen',
   'put back some':
     '{count} von {all} um {out} ausgezogen und um {again} wieder eingeschossen: gerechnet, als wären sie seit {since} im Ofen',
