@@ -62,6 +62,10 @@ export interface LogRow {
   readonly back?: 'again' | 'sure'
   /** What of a dish was not done, and stays in or was put back, while the others were drawn. */
   readonly left?: {readonly count: number; readonly of?: number}
+  /** What is not drawn is said to be in the oven, and not only not to be done. */
+  readonly still?: true
+  /** What stands in the reading's place of a note that is kept as words: the name of a dish, it may be. */
+  readonly about?: string
   /** Minutes later (+) or earlier (−) than planned that a dish was done. */
   readonly off?: number
   /** Minutes a door stood open. */
@@ -390,7 +394,13 @@ export function readLog(
         if (slip) say(offset(text === '' ? where.reading : where.value), 'warning', 'log-reading', slip.reason, slip.suggest)
         if (toCome && !toCome.ok)
           say(offset(isNote ? where.value : where.reading), 'warning', 'log-reading', toCome.reason, toCome.suggest)
-        rows.push({...basis, what: 'note', ...(toCome?.ok ? {again: toCome.fire} : {}), ...(told ? {refired: told.what} : {})})
+        rows.push({
+          ...basis,
+          what: 'note',
+          ...(isNote ? {} : {about: reading}),
+          ...(toCome?.ok ? {again: toCome.fire} : {}),
+          ...(told ? {refired: told.what} : {}),
+        })
         continue
       }
       const parsed = parseReading(`${kind} ${text}`)

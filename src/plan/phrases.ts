@@ -179,6 +179,9 @@ export const phrases = {
     'drawn with {percent} % of its heat, and little more to be had later; unless it is done, bake it on in another oven',
   'drawn early': 'drawn with {percent} % of its heat, as the log has it; unless it is done, bake it on in another oven',
   'drawn raw': 'drawn with {percent} % of its heat, as the log has it; set it in again now, unless it is done',
+  'said raw': 'drawn, and not done, as the log has it; set it in again now, unless it was cooked through since',
+  'said raw late':
+    'drawn, and not done, as the log has it; cook it through elsewhere within two hours of its draw, or do not eat it',
   'put back': 'drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
   'put back some': '{count} of {all} drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
   'left out': 'left out',

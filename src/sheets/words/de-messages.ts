@@ -293,6 +293,18 @@ export const deMessages: Book['sentences'] = [
     'der Ofen hat nicht mehr genug Hitze dafür: jetzt anderswo durchgaren, und nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat; oder die Uhrzeit berichtigen',
   ],
   [
+    '{dish}: drawn, and noted as not done, and there is raw meat or fish in it',
+    '{dish}: laut Ofenbuch nicht gar ausgezogen, und es ist rohes Fleisch oder roher Fisch darin',
+  ],
+  [
+    'set it in again now and note that, and do not eat it before it has {n} °C ({n2} °F) in the middle; cooked elsewhere, note with its name “cooked through”',
+    'jetzt wieder einschießen und das aufschreiben, und nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat; wenn anderswo gegart, mit seinem Namen „durchgegart“ aufschreiben',
+  ],
+  [
+    'the oven has no heat left for it: cook it through elsewhere now, and do not eat it before it has {n} °C ({n2} °F) in the middle; cooked elsewhere, note with its name “cooked through”',
+    'der Ofen hat nicht mehr genug Hitze dafür: jetzt anderswo durchgaren, und nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat; wenn anderswo gegart, mit seinem Namen „durchgegart“ aufschreiben',
+  ],
+  [
     'do not eat it unless it was cooked through within two hours; put the time right if it is wrong',
     'nicht essen, wenn es nicht binnen zwei Stunden durchgegart wurde; die Uhrzeit berichtigen, wenn sie falsch ist',
   ],
