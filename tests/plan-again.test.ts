@@ -509,6 +509,49 @@ describe('a day planned again', () => {
     expect(raw(draw.likely, 'not done', {at: warm, what: 'note', text: 'mutton pies cooked through'})).toHaveLength(1)
   }, 60_000)
 
+  it('has raw meat that is set in again too late taken out and cooked elsewhere, and bakes it on no more', () => {
+    const {plan, problem} = made
+    const pies = problem.dishes.find((d) => d.raw && d.id === 'mutton-pies')!
+    const {at} = plan.loads.find((one) => one.dishes.some(({dish}) => dish === pies.id))!
+    const returned = (setIn: number, out: number, back: number): {again: ReturnType<typeof planAgain>; told: string[]} => {
+      const rows = [
+        {at: setIn, what: 'set in', dish: pies.id},
+        {at: out, what: 'drawn', dish: pies.id},
+        {at: back, what: 'set in', dish: pies.id, back: 'again' as const},
+      ]
+      const again = planAgain(
+        {oven: read.oven, day: read.day, now: back, options: {effort: 'quick'}},
+        problem,
+        plan,
+        logged([], rows),
+      )
+      const {alerts} = planHead({...again, oven: read.oven}, styleOf({}))
+      return {again, told: alerts.filter((line) => line.startsWith(pies.title))}
+    }
+    const bakesOn = ({plan: {loads}}: ReturnType<typeof planAgain>): boolean =>
+      loads.some(({dishes}) => dishes.some(({dish}) => dish === pies.id))
+    // USDA FSIS danger zone: two hours; FDA Food Code 3-401.11(A)(3): 165 °F for what holds meat.
+    const stood = returned(at, at + 60, at + 60 + rules.coldMinutes + 5)
+    expect(stood.told).toEqual([
+      expect.stringMatching(
+        /out of the oven for 2 h 5 min .* take it out now: if it stood in the warm, do not eat it; .* 74 °C \(165 °F\)/,
+      ),
+    ])
+    expect(bakesOn(stood.again)).toBe(false)
+    expect(stood.again.plan.changes!.find(({dish}) => dish === pies.id)).toMatchObject({words: {what: {id: 'put back in vain'}}})
+    expect(asAsked(stood.again.problem, stood.again.plan)).toBe(false)
+    expect(check(stood.again.problem, stood.again.plan).filter(({noted}) => noted !== true)).toEqual([])
+    // In the evening the oven is slack.
+    const cold = returned(19 * 60, 19 * 60 + 15, 19 * 60 + 30)
+    expect(cold.told).toEqual([
+      expect.stringMatching(/no heat left to cook it through; .* take it out now, cook it through elsewhere/),
+    ])
+    expect(bakesOn(cold.again)).toBe(false)
+    const soon = returned(at, at + 30, at + 40)
+    expect(soon.told).toEqual([])
+    expect(bakesOn(soon.again)).toBe(true)
+  }, 60_000)
+
   it('asks nothing about food that was drawn when the plan had it drawn, whatever a later reading makes of the oven', () => {
     const {plan, problem} = made
     // Not one that is left in to fall: that may have all its heat long before it is drawn.

@@ -36,7 +36,7 @@ export function amiss({day, dishes}: PlanProblem, plan: Plan): Amiss {
     )
     return [...new Set(found)]
   }
-  const underdone = told('eased unfinished', 'drawn early', 'drawn raw', 'said raw', 'said raw late')
+  const underdone = told('eased unfinished', 'drawn early', 'drawn raw', 'said raw', 'said raw late', 'put back in vain')
   return {
     late: [...late.values()],
     underdone,

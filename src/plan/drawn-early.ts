@@ -1,6 +1,7 @@
 import type {FiringLog} from '../oven/log.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
+import {SAFE} from './back-in-vain.js'
 import {changed} from './changes.js'
 import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
 import {shortest} from './ease.js'
@@ -15,8 +16,6 @@ import type {Change, PlanProblem} from './types.js'
 /** Share of the heat of its receipt's shortest time with less of which a dish was hardly done, whatever the oven's range. */
 const HARDLY = 0.6
 
-/** Least safe temperature of the middle, °C, where nothing says more: what is stuffed with meat, or holds it (FDA Food Code 3-401.11(A)(3)). */
-const SAFE = 74
 /** Two hours in the warm are the most for food (USDA FSIS danger zone, `rules.coldMinutes`). */
 const STOOD = 'do not eat it unless it was cooked through within two hours; put the time right if it is wrong'
 
@@ -52,7 +51,7 @@ export function drawnEarly(
 ): {readonly change: Change; readonly message: Message}[] {
   const curve = curveOf(firings[0]!.forecast, ambient ?? 20)
   const told = new Set<string>()
-  return done!.set.flatMap(({dish: id, at, drawn}) => {
+  return done!.set.flatMap(({dish: id, at, drawn, back}) => {
     const dish = dishes.get(id)
     const row = dish && rowAt(log, 'drawn', drawn, dish)
     if (!dish || !row || drawn === null) return []
@@ -61,9 +60,10 @@ export function drawnEarly(
     const share = (dose(drawn) - dose(at)) / doseNeeded(dish.need, shortest(dish.need))
     // Parts that came out together are told of once.
     const key = `${id} ${drawn}`
-    const noted = dish.raw && row.whole !== true ? notedRaw(log, dish, drawn, done!.set) : null
+    const noted = dish.raw ? notedRaw(log, dish, drawn, done!.set) : null
     const raw = noted?.raw ?? null
-    if (noted?.cooked || told.has(key)) return []
+    // Nobody eats what was thrown away.
+    if (noted?.cooked || (dish.raw && row.whole) || told.has(key)) return []
     if (raw === null && (share >= HARDLY || drawnAsPlanned(inForce, log, id, at, drawn))) return []
     told.add(key)
     const percent = Math.max(0, Math.floor(100 * share))
@@ -74,7 +74,7 @@ export function drawnEarly(
       const had = raw === null ? share : Math.min(share, HARDLY)
       const wanting = (1 - had * kept) * doseNeeded(dish.need, shortest(dish.need))
       const bakes = dose(done!.now + (dish.need.longest ?? dish.need.minutes.high)) - dose(done!.now) >= wanting
-      const stood = done!.now - drawn > rules.coldMinutes
+      const stood = Math.max(done!.now - drawn, back ? back.again - back.out : 0) > rules.coldMinutes
       const again = bakes && !stood
       const what =
         raw === null ? phrase(again ? 'drawn raw' : 'drawn early', {percent}) : phrase(again ? 'said raw' : 'said raw late')

@@ -182,6 +182,7 @@ export const phrases = {
   'said raw': 'drawn, and not done, as the log has it; set it in again now, unless it was cooked through since',
   'said raw late':
     'drawn, and not done, as the log has it; cook it through elsewhere within two hours of its draw, or do not eat it',
+  'put back in vain': 'drawn at {out} and set in again at {again}: not safe to bake on; take it out now',
   'put back': 'drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
   'put back some': '{count} of {all} drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
   'left out': 'left out',
