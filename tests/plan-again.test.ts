@@ -257,7 +257,7 @@ describe('a day planned again', () => {
   /** A log of floor readings so many degrees off what the plan expects, and of more rows. */
   function logged(
     readings: readonly {at: number; off: number}[],
-    rows: readonly {at: number; what: string; dish: string}[],
+    rows: readonly {at: number; what: string; dish?: string; text?: string; note?: string; back?: 'sure' | 'again'}[],
   ): FiringLog {
     const {plan} = made
     const read_ = readings.map(({at, off}) => ({
@@ -267,7 +267,7 @@ describe('a day planned again', () => {
     }))
     const all = [
       ...read_.map((r) => ({...r, at: plan.lit + r.minutes, elapsed: r.minutes, what: 'reading', line: 1, text: '', note: ''})),
-      ...rows.map((r) => ({...r, elapsed: r.at - plan.lit, line: 9, text: '', note: ''})),
+      ...rows.map((r) => ({text: '', note: '', ...r, elapsed: r.at - plan.lit, line: 9})),
     ].sort((a, b) => a.at - b.at)
     return {
       date: read.day.date,
@@ -477,6 +477,81 @@ describe('a day planned again', () => {
     expect(again.plan.messages.some(({rule, reason}) => rule === 'unlogged' && reason.startsWith(pies.title))).toBe(false)
     expect(check(again.problem, again.plan).filter(({noted}) => noted !== true)).toEqual([])
   })
+
+  it('believes a row that has raw meat drawn and not done, whatever its heat and hour, until it is set in again or cooked through', () => {
+    const {plan, problem} = made
+    const pies = problem.dishes.find((d) => d.raw && d.id === 'mutton-pies')!
+    const {at, dishes} = plan.loads.find((one) => one.dishes.some(({dish}) => dish === pies.id))!
+    const {draw} = dishes.find(({dish}) => dish === pies.id)!
+    const raw = (drawn: number, note: string, ...more: Parameters<typeof logged>[1]): string[] => {
+      const rows = [{at, what: 'set in', dish: pies.id}, {at: drawn, what: 'drawn', dish: pies.id, text: 'drawn', note}, ...more]
+      const now = Math.max(drawn, ...more.map((row) => row.at))
+      const again = planAgain({oven: read.oven, day: read.day, now, options: {effort: 'quick'}}, problem, plan, logged([], rows))
+      const {alerts} = planHead({...again, oven: read.oven}, styleOf({}))
+      expect(asAsked(again.problem, again.plan) && alerts.some((line) => line.includes('raw meat'))).toBe(false)
+      return alerts.filter((line) => line.includes('raw meat'))
+    }
+    // FDA Food Code 3-401.11(A)(3): 165 °F for what holds meat.
+    const told = [expect.stringMatching(/^Mutton pies: drawn, and noted as not done, .* 74 °C \(165 °F\) in the middle/)]
+    for (const note of ['not done', 'raw in the middle', 'a little raw', '2 raw', 'noch roh'])
+      expect(raw(draw.low, note), note).toEqual(told)
+    expect(raw(draw.high + 45, 'not done')).toEqual(told)
+    for (const note of ['', 'not raw', 'pale', 'cooked through on the hob']) expect(raw(draw.likely, note), note).toEqual([])
+    const later = draw.likely + 10
+    const noted = (text: string): string[] => raw(draw.likely, 'not done', {at: later, what: 'note', text})
+    expect(noted('mutton pies cooked through in the kitchen')).toEqual([])
+    expect(noted('Mutton pies: durchgegart')).toEqual([])
+    expect(noted('mutton pies not cooked through')).toEqual(told)
+    expect(noted('apple pies cooked through')).toEqual(told)
+    expect(raw(draw.likely, '', {at: later, what: 'note', text: 'mutton pies raw in the middle'})).toEqual(told)
+    expect(raw(draw.low, 'not done', {at: draw.low + 5, what: 'set in', dish: pies.id, back: 'sure'})).toEqual([])
+    // USDA FSIS danger zone: what was cooked through only after two hours in the warm is not made safe by it.
+    const warm = draw.likely + 130
+    expect(raw(draw.likely, 'not done', {at: warm, what: 'note', text: 'mutton pies cooked through'})).toHaveLength(1)
+  }, 60_000)
+
+  it('has raw meat that is set in again too late taken out and cooked elsewhere, and bakes it on no more', () => {
+    const {plan, problem} = made
+    const pies = problem.dishes.find((d) => d.raw && d.id === 'mutton-pies')!
+    const {at} = plan.loads.find((one) => one.dishes.some(({dish}) => dish === pies.id))!
+    const returned = (setIn: number, out: number, back: number): {again: ReturnType<typeof planAgain>; told: string[]} => {
+      const rows = [
+        {at: setIn, what: 'set in', dish: pies.id},
+        {at: out, what: 'drawn', dish: pies.id},
+        {at: back, what: 'set in', dish: pies.id, back: 'again' as const},
+      ]
+      const again = planAgain(
+        {oven: read.oven, day: read.day, now: back, options: {effort: 'quick'}},
+        problem,
+        plan,
+        logged([], rows),
+      )
+      const {alerts} = planHead({...again, oven: read.oven}, styleOf({}))
+      return {again, told: alerts.filter((line) => line.startsWith(pies.title))}
+    }
+    const bakesOn = ({plan: {loads}}: ReturnType<typeof planAgain>): boolean =>
+      loads.some(({dishes}) => dishes.some(({dish}) => dish === pies.id))
+    // USDA FSIS danger zone: two hours; FDA Food Code 3-401.11(A)(3): 165 °F for what holds meat.
+    const stood = returned(at, at + 60, at + 60 + rules.coldMinutes + 5)
+    expect(stood.told).toEqual([
+      expect.stringMatching(
+        /out of the oven for 2 h 5 min .* take it out now: if it stood in the warm, do not eat it; .* 74 °C \(165 °F\)/,
+      ),
+    ])
+    expect(bakesOn(stood.again)).toBe(false)
+    expect(stood.again.plan.changes!.find(({dish}) => dish === pies.id)).toMatchObject({words: {what: {id: 'put back in vain'}}})
+    expect(asAsked(stood.again.problem, stood.again.plan)).toBe(false)
+    expect(check(stood.again.problem, stood.again.plan).filter(({noted}) => noted !== true)).toEqual([])
+    // In the evening the oven is slack.
+    const cold = returned(19 * 60, 19 * 60 + 15, 19 * 60 + 30)
+    expect(cold.told).toEqual([
+      expect.stringMatching(/no heat left to cook it through; .* take it out now, cook it through elsewhere/),
+    ])
+    expect(bakesOn(cold.again)).toBe(false)
+    const soon = returned(at, at + 30, at + 40)
+    expect(soon.told).toEqual([])
+    expect(bakesOn(soon.again)).toBe(true)
+  }, 60_000)
 
   it('asks nothing about food that was drawn when the plan had it drawn, whatever a later reading makes of the oven', () => {
     const {plan, problem} = made

@@ -325,6 +325,28 @@ describe('what a log with numbers tells of the parts of a plan', () => {
       [4, 720, 770],
     ])
   })
+  it('has in the oven what a later row says is in it still, though an earlier one had it drawn', () => {
+    const set = [
+      [605, 'set in 4'],
+      [645, 'drawn 4'],
+    ] as const
+    const first = [2, 600, 640, 'in 605']
+    const second = [2, 600, 650, 'in 605']
+    const rest = [4, 720, 770]
+    const sorted = (...rows: (readonly [number, string])[]): string[] =>
+      told(...set, ...rows)
+        .map(String)
+        .sort()
+    const all = (...parts: (string | number)[][]): string[] => [...parts, rest].map(String).sort()
+    const stays = all([...first, 'stays'], [...second, 'stays'])
+    for (const said of ['still in the oven', 'not drawn', 'still in, not done', 'noch im Ofen', 'drawn, not done, put back'])
+      expect(sorted([650, said]), said).toEqual(stays)
+    // What stands on the table may not be done as well.
+    expect(sorted([650, 'not done'])).toEqual(all([...first, 'out 645'], [...second, 'out 645']))
+    expect(sorted([650, 'still in'], [660, 'drawn 4'])).toEqual(all([...first, 'out 660'], [...second, 'out 660']))
+    // Others are in the oven: it is said of those.
+    expect(told([605, 'set in 4'], [645, 'drawn 2'], [648, 'still in'])[0]).toEqual([...first, 'out 645'])
+  })
   it('takes a lost one out of those not yet set in, or out of the oven', () => {
     expect(told([605, 'set in', '1 dropped'])).toEqual([
       [1, 600, 640, 'in 605'],

@@ -685,12 +685,13 @@ export const noteWordSchema = z.object({
 export type NoteWord = z.infer<typeof noteWordSchema>
 
 /**
- * What a log says of how a dish came out (`overdone`, `underdone`), why else it was drawn off its time (`other cause`), and words right before
- * that make it no judgement (`hardly`), in small letters.
+ * What a log says of how a dish came out (`overdone`, `underdone`, and `pale`, which is underdone by its looks alone), that it was baked on
+ * elsewhere (`cooked on`), why else it was drawn off its time (`other cause`), and words right before that make it no judgement (`hardly`) or
+ * say that it is not so (`negation`), in small letters.
  */
 export const outcomeWordSchema = z.object({
   id: z.string(),
-  use: z.enum(['overdone', 'underdone', 'other cause', 'hardly']),
+  use: z.enum(['overdone', 'underdone', 'pale', 'cooked on', 'other cause', 'hardly', 'negation']),
   words: z.array(z.string()).min(1),
   source: z.string(),
 })

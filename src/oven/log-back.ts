@@ -38,6 +38,12 @@ function isIn(clause: string): boolean {
 /** Words that say more of a number's than that it is done or not: what is left in as well as what was drawn. */
 const NOT_DONE: ReadonlySet<string> = new Set(['set in', 'not drawn'])
 
+/** Whether a row of what was not drawn says that it is in the oven, "still in", "not drawn": "not done" may be said of what stands outside as well. */
+export const isStillIn = (words: string, note: string): boolean =>
+  clausesOf(`${words}, ${note}`).some(
+    (clause) => deedOf(clause)?.deed === 'not drawn' && outcomeOf({text: clause, note: ''}) === 'plain',
+  )
+
 /**
  * Whether what stands behind "drawn" says that it is in the oven again: "not done, back in the oven", "raw in the middle, put back 10 min". That it was
  * not done is not enough, since much is drawn so for want of time.

@@ -16,7 +16,7 @@ import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
 import {mostWood} from './fire.js'
 import {BURNS, type FireToCome, fireToCome, isDated} from './fire-again.js'
-import {backIn, isPutBack, leftIn} from './log-back.js'
+import {backIn, isPutBack, isStillIn, leftIn} from './log-back.js'
 import {countAt, countOnly, isAllLost, isDrawnLost, isWholeLoss, lostIn, WHOLE_LOSS} from './log-counts.js'
 import {type Deed, deedMeant, deedOf, isDrawnBehind} from './log-deeds.js'
 import {dishesLike, isDish, isThing, resemblesDish} from './log-dishes.js'
@@ -64,6 +64,10 @@ export interface LogRow {
   readonly left?: {readonly count: number; readonly of?: number}
   /** No row of the file: what stood in the oven was taken out, all of it, for a fire that was lit again. */
   readonly emptied?: true
+  /** What is not drawn is said to be in the oven, and not only not to be done. */
+  readonly still?: true
+  /** What stands in the reading's place of a note that is kept as words: the name of a dish, it may be. */
+  readonly about?: string
   /** Minutes later (+) or earlier (−) than planned that a dish was done. */
   readonly off?: number
   /** Minutes a door stood open. */
@@ -392,7 +396,13 @@ export function readLog(
         if (slip) say(offset(text === '' ? where.reading : where.value), 'warning', 'log-reading', slip.reason, slip.suggest)
         if (toCome && !toCome.ok)
           say(offset(isNote ? where.value : where.reading), 'warning', 'log-reading', toCome.reason, toCome.suggest)
-        rows.push({...basis, what: 'note', ...(toCome?.ok ? {again: toCome.fire} : {}), ...(told ? {refired: told.what} : {})})
+        rows.push({
+          ...basis,
+          what: 'note',
+          ...(isNote ? {} : {about: reading}),
+          ...(toCome?.ok ? {again: toCome.fire} : {}),
+          ...(told ? {refired: told.what} : {}),
+        })
         continue
       }
       const parsed = parseReading(`${kind} ${text}`)
@@ -622,14 +632,15 @@ function dishEvent(
   reading: string,
   value: string,
   note: string,
-): Pick<LogRow, 'what' | 'dish' | 'count' | 'pieces' | 'lost' | 'whole' | 'off' | 'back' | 'left'> | null {
+): Pick<LogRow, 'what' | 'dish' | 'count' | 'pieces' | 'lost' | 'whole' | 'off' | 'back' | 'left' | 'still'> | null {
   // "note | mixed the bread" is the note that it was written as.
   if (readingKind(reading) || /^note$/i.test(reading)) return null
   const dish = stemOf(reading).replace(/\.md$/, '')
   if (!dish) return null
   const work = deedOf(value)
   if (work?.deed === 'not drawn' && isDrawnBehind(`${value.slice(work.length)}, ${note}`)) return {what: 'drawn', dish}
-  if (work && !isMoved(work)) return {what: work.deed, dish}
+  const stillIn = (words: string): {readonly still?: true} => (isStillIn(words, note) ? {still: true} : {})
+  if (work && !isMoved(work)) return {what: work.deed, dish, ...(work.deed === 'not drawn' ? stillIn(value) : {})}
   const loss = lostIn(value)
   if (loss === null && isWholeLoss(value)) return {what: 'lost', dish, lost: WHOLE_LOSS, whole: true}
   const words = loss?.rest ?? value
@@ -639,7 +650,8 @@ function dishEvent(
   const named = before && counted ? [before.rest.slice(1), before.rest.slice(counted[0].length)] : []
   const after = named.find((rest) => isMoved(deedOf(rest)))
   const waits = named.find((rest) => deedOf(rest)?.deed === 'not drawn')
-  if (before && waits !== undefined && !isDrawnBehind(`${waits}, ${note}`)) return {what: 'not drawn', dish, count: before.count}
+  if (before && waits !== undefined && !isDrawnBehind(`${waits}, ${note}`))
+    return {what: 'not drawn', dish, count: before.count, ...stillIn(waits)}
   const deed = after ?? words
   const done = deedOf(deed)
   if (!done || !isMoved(done)) return loss && loss.at === 0 && loss.rest === '' ? {what: 'lost', dish, lost: loss.lost} : null
@@ -666,7 +678,7 @@ function dishEvent(
     const back = backIn(value, note)
     return {what: 'set in', dish, ...numbers, ...(back === null ? {} : {back})}
   }
-  if (isPutBack(behind, note)) return {what: 'not drawn', dish, ...(count === null ? {} : {count})}
+  if (isPutBack(behind, note)) return {what: 'not drawn', dish, ...(count === null ? {} : {count}), still: true}
   const left = leftIn(more?.rest ?? behind, note)
   // Behind a number the words may name what was drawn: how late it was begins with the next number.
   const late = more ? more.rest.slice(Math.max(0, more.rest.search(/\b(?:about|some|half|an? |\d)/i))) : behind

@@ -2,6 +2,7 @@ import type {FiringLog, LogRow} from '../oven/log.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {type AskedSince, type Asking, changesAsked} from './asked-since.js'
+import {backInVain} from './back-in-vain.js'
 import {changesOf, lostOf, putBackOf} from './changes.js'
 import {type Corrected, correct} from './correct.js'
 import {drawnEarly} from './drawn-early.js'
@@ -202,6 +203,7 @@ function toldOfDay(
     ...outForFireToCome(again, rest, rest.day),
     ...drawnLate(rest, log),
     ...early.map(({message}) => message),
+    ...backInVain(rest, byId, log),
     ...halfHourWanting(rest, log),
     ...spareSetIn(baked, log),
     ...setInBeyond(new Map(rest.dishes.map((dish) => [dish.id, dish])), log),

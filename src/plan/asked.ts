@@ -36,7 +36,15 @@ export function amiss({day, dishes}: PlanProblem, plan: Plan): Amiss {
     )
     return [...new Set(found)]
   }
-  const underdone = told('eased unfinished', 'drawn early', 'drawn raw', 'out for fire')
+  const underdone = told(
+    'eased unfinished',
+    'drawn early',
+    'drawn raw',
+    'said raw',
+    'said raw late',
+    'put back in vain',
+    'out for fire',
+  )
   return {
     late: [...late.values()],
     underdone,

@@ -153,11 +153,12 @@ function elsewhere(before: Plan, after: Plan): {readonly moved: number; readonly
 
 /** What the log says was drawn and set in again: from when on its heat counts, since what was outside has cooled. */
 export function putBackOf({done}: PlanProblem, dishes: ReadonlyMap<string, Dish>): Change[] {
-  return (done?.set ?? []).flatMap(({dish: id, count, at, drawn, back}) => {
+  return (done?.set ?? []).flatMap(({dish: id, count, at, drawn, back, inVain}) => {
     const dish = dishes.get(id)
-    if (!dish || !back || drawn !== null) return []
+    if (!dish || !back || (drawn !== null && !inVain)) return []
     const clock = (value: number): PhraseValue => ({unit: 'clock', value})
     const times = {out: clock(back.out), again: clock(back.again), since: clock(at)}
+    if (inVain) return [changed(id, phrase('put back in vain', {out: times.out, again: times.again}), phrase('why log'))]
     const numbers = {count: {unit: 'count', value: count}, all: {unit: 'count', value: dish.count}} as const
     const what = count < dish.count ? phrase('put back some', {...numbers, ...times}) : phrase('put back', times)
     return [changed(id, what, phrase('why log'))]

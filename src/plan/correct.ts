@@ -84,7 +84,8 @@ export function correct(
   const readyAgain = relit ? readyAfter(lit + relit.minutes, relit.firing) : second.at
   const fires = onFires(parts, second, [readyAfter(lit, firing), readyAgain])
   const noted: DoughLog = {log, morning, dishes: problem.dishes}
-  const soFarOf = (some: readonly Told[]): SoFar => soFar({...noted, now, plan: followed, parts: some, told, second, fires})
+  const soFarOf = (some: readonly Told[]): SoFar =>
+    soFar({...noted, now, plan: followed, parts: some, told, second, fires, ambient})
   const so = soFarOf(parts)
   const presumed = presumedBy(told, lit - followed.lit, second, fires)
   const doughsOf = (

@@ -1,11 +1,13 @@
 import type {FiringLog} from '../oven/log.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
+import {SAFE} from './back-in-vain.js'
 import {changed} from './changes.js'
 import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
 import {shortest} from './ease.js'
 import {type Followed, partsOf} from './followed.js'
 import {type InForce, planAt} from './in-force.js'
+import {notedRaw} from './noted-raw.js'
 import {phrase} from './phrases.js'
 import {rules} from './rules.js'
 import {placeIn, rowAt} from './told.js'
@@ -14,8 +16,6 @@ import type {Change, PlanProblem} from './types.js'
 /** Share of the heat of its receipt's shortest time with less of which a dish was hardly done, whatever the oven's range. */
 const HARDLY = 0.6
 
-/** Least safe temperature of the middle, °C, where nothing says more: what is stuffed with meat, or holds it (FDA Food Code 3-401.11(A)(3)). */
-const SAFE = 74
 /** Two hours in the warm are the most for food (USDA FSIS danger zone, `rules.coldMinutes`). */
 export const STOOD = 'do not eat it unless it was cooked through within two hours; put the time right if it is wrong'
 
@@ -26,11 +26,12 @@ export function middleOf({core}: Pick<Dish, 'core'>): string {
 }
 
 /** What to do about food with raw meat in it, and whether the oven has the heat for it yet. */
-function cookedThrough(dish: Dish, bakes: boolean): string {
+function cookedThrough(dish: Dish, bakes: boolean, seen: boolean): string {
   const middle = middleOf(dish)
+  const or = seen ? 'cooked elsewhere, note with its name “cooked through”' : 'or put the time right'
   return bakes
-    ? `set it in again now and note that, and do not eat it before it has ${middle}; or put the time right`
-    : `the oven has no heat left for it: cook it through elsewhere now, and do not eat it before it has ${middle}; or put the time right`
+    ? `set it in again now and note that, and do not eat it before it has ${middle}; ${or}`
+    : `the oven has no heat left for it: cook it through elsewhere now, and do not eat it before it has ${middle}; ${or}`
 }
 
 /** Whether the plan that was followed then had a dish that was set in at `at` drawn no later than it was. */
@@ -46,7 +47,7 @@ function drawnAsPlanned(inForce: readonly InForce[], log: FiringLog, dish: strin
 
 /**
  * What the log says was drawn far too early: a slip of the pen, or food that must not be eaten as it is. What was drawn when the plan then
- * had it drawn was seen to be done, whatever a later reading makes of the oven.
+ * had it drawn was seen to be done, whatever a later reading makes of the oven; but not raw meat or fish of which the log says that it was not.
  */
 export function drawnEarly(
   {done, firings, ambient}: PlanProblem,
@@ -55,7 +56,8 @@ export function drawnEarly(
   inForce: readonly InForce[],
 ): {readonly change: Change; readonly message: Message}[] {
   const curve = curveOf(firings[0]!.forecast, ambient ?? 20)
-  return done!.set.flatMap(({dish: id, at, drawn}) => {
+  const told = new Set<string>()
+  return done!.set.flatMap(({dish: id, at, drawn, back}) => {
     const dish = dishes.get(id)
     const row = dish && rowAt(log, 'drawn', drawn, dish)
     // Of what was taken out for a fire more is said (`outForFire`).
@@ -63,23 +65,38 @@ export function drawnEarly(
     const table = doseTable(curve, ACROSS, dish.need.done)
     const dose = (minutes: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(minutes - log.lit!)))]!
     const share = (dose(drawn) - dose(at)) / doseNeeded(dish.need, shortest(dish.need))
-    if (share >= HARDLY || drawnAsPlanned(inForce, log, id, at, drawn)) return []
+    // Parts that came out together are told of once.
+    const key = `${id} ${drawn}`
+    const noted = dish.raw ? notedRaw(log, dish, drawn, done!.set) : null
+    const raw = noted?.raw ?? null
+    // Nobody eats what was thrown away.
+    if (noted?.cooked || (dish.raw && row.whole) || told.has(key)) return []
+    if (raw === null && (share >= HARDLY || drawnAsPlanned(inForce, log, id, at, drawn))) return []
+    told.add(key)
     const percent = Math.max(0, Math.floor(100 * share))
     if (dish.raw) {
       // What stands outside loses about as fast as it gained.
       const kept = Math.max(0, 1 - (done!.now - drawn) / Math.max(1, drawn - at))
-      const wanting = (1 - share * kept) * doseNeeded(dish.need, shortest(dish.need))
+      // Whoever saw it raw knows better than any reckoning what it had.
+      const had = raw === null ? share : Math.min(share, HARDLY)
+      const wanting = (1 - had * kept) * doseNeeded(dish.need, shortest(dish.need))
       const bakes = dose(done!.now + (dish.need.longest ?? dish.need.minutes.high)) - dose(done!.now) >= wanting
-      const stood = done!.now - drawn > rules.coldMinutes
+      const stood = Math.max(done!.now - drawn, back ? back.again - back.out : 0) > rules.coldMinutes
+      const again = bakes && !stood
+      const what =
+        raw === null ? phrase(again ? 'drawn raw' : 'drawn early', {percent}) : phrase(again ? 'said raw' : 'said raw late')
       return [
         {
-          change: changed(id, phrase(bakes && !stood ? 'drawn raw' : 'drawn early', {percent}), phrase('why log')),
+          change: changed(id, what, phrase('why log')),
           message: {
-            ...placeIn(log, row.line),
+            ...placeIn(log, (raw ?? row).line),
             severity: 'warning',
             rule: 'drawn-raw',
-            reason: `${dish.title}: logged as drawn with ${percent} % of its heat, and there is raw meat or fish in it`,
-            suggest: stood ? STOOD : cookedThrough(dish, bakes),
+            reason:
+              raw === null
+                ? `${dish.title}: logged as drawn with ${percent} % of its heat, and there is raw meat or fish in it`
+                : `${dish.title}: drawn, and noted as not done, and there is raw meat or fish in it`,
+            suggest: stood ? STOOD : cookedThrough(dish, bakes, raw !== null),
           },
         },
       ]

@@ -133,7 +133,7 @@ export function coldWhenDrawn({done, dishes, day}: PlanProblem, log: FiringLog):
   return done.set.flatMap((part): ToldOf[] => {
     const dish = dishes.find(({id}) => id === part.dish)
     const {at, drawn} = part
-    if (!dish || drawn === null || part.lost || !spoils(dish) || told.has(dish.id)) return []
+    if (!dish || drawn === null || part.lost || part.inVain || !spoils(dish) || told.has(dish.id)) return []
     const noted = rowAt(log, 'drawn', drawn, dish) !== undefined
     const until = (noted ? drawn : done.now) - lit
     const warm = coolSince(log, until)

@@ -187,6 +187,10 @@ export const phrases = {
   'drawn raw': 'drawn with {percent} % of its heat, as the log has it; set it in again now, unless it is done',
   'out for fire':
     'taken out for the fire at {at} with {percent} % of its heat; unless it is done, cook it through elsewhere, or set it in again on that fire',
+  'said raw': 'drawn, and not done, as the log has it; set it in again now, unless it was cooked through since',
+  'said raw late':
+    'drawn, and not done, as the log has it; cook it through elsewhere within two hours of its draw, or do not eat it',
+  'put back in vain': 'drawn at {out} and set in again at {again}: not safe to bake on; take it out now',
   'put back': 'drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
   'put back some': '{count} of {all} drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
   'left out': 'left out',

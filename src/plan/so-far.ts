@@ -1,3 +1,4 @@
+import {inVain} from './back-in-vain.js'
 import {type Followed, partsByDish, take} from './followed.js'
 import {testedSince} from './moments.js'
 import {ABOUT_THEN, type OnFires, presumedBy, type SecondHour, type ToldTime} from './presumed.js'
@@ -35,6 +36,8 @@ interface Begun extends DoughLog {
   readonly told: readonly ToldTime[]
   readonly second: SecondHour
   readonly fires: OnFires
+  /** °C round the oven. */
+  readonly ambient: number
 }
 
 /**
@@ -42,7 +45,8 @@ interface Begun extends DoughLog {
  * the morning's have it at: a dish is rather set in too late in our book than drawn before it is done.
  */
 export function soFar(begun: Begun): SoFar {
-  const {now, log, told} = begun
+  const {now, log, told, plan, ambient} = begun
+  const byId = new Map(begun.dishes.map((dish) => [dish.id, dish]))
   const presumed = thoughtDone(begun)
   const timed = drawsOf(begun, presumed)
   const since = testedSince(log, now)
@@ -70,22 +74,26 @@ export function soFar(begun: Begun): SoFar {
       toCome.push(part)
       continue
     }
+    const dish = byId.get(entry.dish)
+    const vain = part.back && dish && drawnAt > now ? inVain(dish, at, part.back, plan, {lit: log.lit!, ambient}) : null
+    const outAt = vain ? part.back!.again : drawnAt
     const lost = lostAt === undefined ? {} : ({lost: true} as const)
     const instead = part.gone === 'instead' ? ({instead: true} as const) : {}
     const one = {
       dish: entry.dish,
       count,
       at,
-      drawn: drawnAt <= now ? drawnAt : null,
+      drawn: outAt <= now ? outAt : null,
       placed,
       ...lost,
       ...instead,
       ...(part.back ? {back: part.back} : {}),
+      ...(vain ? {inVain: vain} : {}),
     }
     set.push(one)
-    if (part.again && !part.gone) again.add(one)
-    if (drawnAt <= now)
-      drawn.push({number: load.number, at, dishes: [{...entry, count, draw: {...entry.draw, likely: drawnAt}}], placed})
+    if (part.again && !part.gone && !vain) again.add(one)
+    if (outAt <= now)
+      drawn.push({number: load.number, at, dishes: [{...entry, count, draw: {...entry.draw, likely: outAt}}], placed})
   }
   return {set, drawn, toCome, again, passedOver}
 }

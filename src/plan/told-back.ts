@@ -48,6 +48,25 @@ export function putBackBy(row: LogRow, said: number | null, told: readonly Told[
 }
 
 /**
+ * What a row has in the oven still, though an earlier one had it drawn: the later row counts, and the other was a slip of the pen.
+ *
+ * @param said the row's number; null where it has none
+ * @param inside the parts that are in the oven, as the rows before it have them
+ * @param done those that are out, of which they are taken
+ */
+export function inAfterAll(row: LogRow, said: number | null, inside: readonly Told[], done: Told[]): Told[] {
+  if (!row.still) return []
+  const here = vesselsIn(inside.filter((part) => !part.waits && (part.saidIn ?? part.at) <= row.at))
+  const drawn = byDraw(done)
+  const [last] = drawn
+  const lastOut = vesselsIn(drawn.filter(({saidOut}) => saidOut === last?.saidOut))
+  const out = done.filter((part) => !drawn.includes(part))
+  const these = taken(drawn, said === null ? (here > 0 ? 0 : lastOut) : said - here)
+  done.splice(0, done.length, ...out, ...drawn)
+  return these.map(({saidOut: _, ...part}): Told => ({...part, stays: row.at}))
+}
+
+/**
  * The vessels that stand in the oven again, taken out of those that were drawn. A minute outside is taken to cost as much as one in the oven gave:
  * what was out for as long as it had been in begins anew. Common practice, no source. So does what was out while a fire burned: a stay that began
  * before it would have been in the flames.

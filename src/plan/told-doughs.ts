@@ -1,5 +1,6 @@
 import {doughWords} from '../lexicon/dough-work.js'
 import {type FiringLog, stemOf} from '../oven/log.js'
+import {saysCooked, saysRaw} from '../oven/log-outcome.js'
 import {isPlain, type LogEntry} from '../oven/note.js'
 import {slug, slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
@@ -24,9 +25,14 @@ const DOUGH_DEEDS: Readonly<Record<DoughDeed, {readonly note: RegExp; readonly s
 
 const tellsOfDough = (words: string): boolean => Object.values(DOUGH_DEEDS).some(({note}) => note.test(words.trim()))
 
+/** Whether a note tells that something was raw, or was cooked through since, with its name before that. */
+const tellsOfRaw = (words: string): boolean =>
+  saysRaw({text: words, note: ''}) ||
+  words.split(' ').some((_, i, all) => i > 0 && saysCooked({text: all.slice(i).join(' '), note: ''}))
+
 /** Whether all that was noted is kept as the words it is, and the plan takes nothing from it. */
 export const inWordsOnly = (entries: readonly LogEntry[]): boolean =>
-  entries.every((entry) => isPlain(entry) && !(entry.what === 'row' && tellsOfDough(entry.value)))
+  entries.every((entry) => isPlain(entry) && !(entry.what === 'row' && (tellsOfDough(entry.value) || tellsOfRaw(entry.value))))
 
 /** Minutes between a note that names no dish and the step of the plan that it can be of. */
 const NEAR = 120

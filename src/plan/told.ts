@@ -2,7 +2,7 @@ import type {FiringLog, LogRow} from '../oven/log.js'
 import {slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
 import {type Followed, partsByDish, partsOf, share} from './followed.js'
-import {type BackIn, putBackBy, standsAgain} from './told-back.js'
+import {type BackIn, inAfterAll, putBackBy, standsAgain} from './told-back.js'
 import {asItWas, isLeftOut, leftOut, setInAt} from './told-left-out.js'
 import type {Load, Plan, Returned} from './types.js'
 
@@ -368,7 +368,11 @@ function countedBy(
       if (said !== null || row.left)
         inside.splice(0, inside.length, ...inside.map((p): Told => (left(p) ? {...p, stays: row.at} : p)))
     }
-    if (row.what === 'not drawn') inside.splice(0, inside.length, ...inside.flatMap(leftBy(row, inside, countOf(row, baked))))
+    if (row.what === 'not drawn') {
+      inside.push(...inAfterAll(row, countOf(row, baked), inside, done))
+      inTurnOut()
+      inside.splice(0, inside.length, ...inside.flatMap(leftBy(row, inside, countOf(row, baked))))
+    }
     if (row.what === 'lost') {
       const stood = inside.filter((p) => !p.waits && (p.saidIn ?? p.at) <= row.at)
       // Not set in by then: first what other rows leave over.

@@ -84,6 +84,8 @@ export interface DoneSoFar {
      * would have given it what it has of its heat.
      */
     readonly back?: Returned
+    /** It was set in again, and is not to be baked on: it stood outside for too long, or the oven has not the heat. It is taken to be out. */
+    readonly inVain?: 'stood' | 'no heat'
   }>
   /** The plan that was being followed. */
   readonly plan: Plan | null

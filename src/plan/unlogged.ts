@@ -87,9 +87,9 @@ export function goneUnlogged(
 ): Message[] {
   const {set} = done!
   const last = Math.max(Number.NEGATIVE_INFINITY, ...log.rows.flatMap((row) => (ofDishes.has(row.what) ? [row.at] : [])))
-  const gone = set.flatMap(({dish: id, at, drawn, lost}) => {
+  const gone = set.flatMap(({dish: id, at, drawn, lost, inVain}) => {
     const dish = dishes.get(id)
-    if (!dish || drawn === null || lost || told.has(id) || at > last) return []
+    if (!dish || drawn === null || lost || inVain || told.has(id) || at > last) return []
     return rowAt(log, 'set in', at, dish) || rowAt(log, 'drawn', drawn, dish)
       ? []
       : [{dish, title: withoutBatch(dish.title), at, drawn}]
@@ -123,9 +123,9 @@ export function goneUnlogged(
 export function drawnUnlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
   const {set} = done!
   const told = new Set<string>()
-  return set.flatMap(({dish: id, at, drawn, lost}): Message[] => {
+  return set.flatMap(({dish: id, at, drawn, lost, inVain}): Message[] => {
     const dish = dishes.get(id)
-    if (!dish || drawn === null || lost || told.has(id)) return []
+    if (!dish || drawn === null || lost || inVain || told.has(id)) return []
     if (!rowAt(log, 'set in', at, dish) || rowAt(log, 'drawn', drawn, dish)) return []
     if (drawn - at >= dish.need.minutes.likely - rules.tick) return []
     const other = log.rows.find(({what, at: then}) => what === 'set in' && then === drawn)

@@ -28,9 +28,9 @@ export function untimelyLoad(
   log: FiringLog,
   inForce: readonly InForce[],
 ): Untimely | null {
-  const off = done!.set.flatMap(({dish: id, at, count, lost}) => {
+  const off = done!.set.flatMap(({dish: id, at, count, lost, back}) => {
     const dish = dishes.get(id)
-    if (!dish || lost || !rowAt(log, 'set in', at, dish)) return []
+    if (!dish || lost || back || !rowAt(log, 'set in', at, dish)) return []
     const lateBy = ({plan}: InForce): number | null => {
       const part = take(partsByDish(plan.loads).get(id) ?? [], count, at)
       return part ? at - part.at - (log.lit! - plan.lit) : null

@@ -301,6 +301,34 @@ export const deMessages: Book['sentences'] = [
     'der Ofen hat nicht mehr genug Hitze dafür: jetzt anderswo durchgaren, und nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat; oder die Uhrzeit berichtigen',
   ],
   [
+    '{dish}: out of the oven for {size} before it was set in again, and there is raw meat or fish in it',
+    '{dish}: {size} lang außerhalb des Ofens, ehe es wieder eingeschossen wurde, und es ist rohes Fleisch oder roher Fisch darin',
+  ],
+  [
+    'take it out now: if it stood in the warm, do not eat it; if it was kept cold, cook it through elsewhere now, and do not eat it before it has {n} °C ({n2} °F) in the middle',
+    'jetzt herausnehmen: wenn es warm stand, nicht essen; wenn es kalt stand, jetzt anderswo durchgaren, und nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat',
+  ],
+  [
+    '{dish}: set in again at {time}, and the oven has no heat left to cook it through; there is raw meat or fish in it',
+    '{dish}: um {time} wieder eingeschossen, und der Ofen hat nicht mehr genug Hitze, um es durchzugaren; es ist rohes Fleisch oder roher Fisch darin',
+  ],
+  [
+    'take it out now, cook it through elsewhere, and do not eat it before it has {n} °C ({n2} °F) in the middle',
+    'jetzt herausnehmen, anderswo durchgaren, und nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat',
+  ],
+  [
+    '{dish}: drawn, and noted as not done, and there is raw meat or fish in it',
+    '{dish}: laut Ofenbuch nicht gar ausgezogen, und es ist rohes Fleisch oder roher Fisch darin',
+  ],
+  [
+    'set it in again now and note that, and do not eat it before it has {n} °C ({n2} °F) in the middle; cooked elsewhere, note with its name “cooked through”',
+    'jetzt wieder einschießen und das aufschreiben, und nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat; wenn anderswo gegart, mit seinem Namen „durchgegart“ aufschreiben',
+  ],
+  [
+    'the oven has no heat left for it: cook it through elsewhere now, and do not eat it before it has {n} °C ({n2} °F) in the middle; cooked elsewhere, note with its name “cooked through”',
+    'der Ofen hat nicht mehr genug Hitze dafür: jetzt anderswo durchgaren, und nicht essen, ehe es in der Mitte {n} °C ({n2} °F) hat; wenn anderswo gegart, mit seinem Namen „durchgegart“ aufschreiben',
+  ],
+  [
     'do not eat it unless it was cooked through within two hours; put the time right if it is wrong',
     'nicht essen, wenn es nicht binnen zwei Stunden durchgegart wurde; die Uhrzeit berichtigen, wenn sie falsch ist',
   ],

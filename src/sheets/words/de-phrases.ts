@@ -185,6 +185,11 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'drawn raw': 'nach dem Ofenbuch mit {percent} % der Hitze ausgezogen; wenn es nicht gar ist, jetzt wieder einschießen',
   'out for fire':
     'für das Feuer um {at} mit {percent} % der Hitze herausgenommen; wenn es nicht gar ist, anderswo durchgaren oder auf diesem Feuer wieder einschießen',
+  'said raw': 'nach dem Ofenbuch nicht gar ausgezogen; jetzt wieder einschießen, wenn es nicht seither durchgegart wurde',
+  'said raw late':
+    'nach dem Ofenbuch nicht gar ausgezogen; binnen zwei Stunden nach dem Ausziehen anderswo durchgaren, sonst nicht essen',
+  'put back in vain':
+    'um {out} ausgezogen und um {again} wieder eingeschossen: so nicht mehr sicher fertig zu backen; jetzt herausnehmen',
   'put back': 'um {out} ausgezogen und um {again} wieder eingeschossen: gerechnet, als wäre es seit {since} im Ofen',
   'put back some':
     '{count} von {all} um {out} ausgezogen und um {again} wieder eingeschossen: gerechnet, als wären sie seit {since} im Ofen',
