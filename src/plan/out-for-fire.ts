@@ -83,7 +83,7 @@ function warningOf(one: Unfinished, place: Pick<Message, 'file' | 'line' | 'colu
     rule: dish.raw ? 'drawn-raw' : 'out-for-fire',
     reason: `${dish.title}: ${how} for the fire at ${writeClock(fire)} with ${percent} % of its heat${flesh}`,
     suggest: whatToDo(one, now),
-    times: ready > now ? [fire, ready] : [fire],
+    times: [fire, ...(ready > now ? [ready] : [])],
   }
 }
 
