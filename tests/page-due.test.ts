@@ -213,6 +213,7 @@ describe('at the oven nobody misses', {timeout: 120_000}, () => {
     expect([...morning.head.alerts, ...morning.head.amiss]).toEqual([])
     const pies = morning.steps.find(({action, dishes}) => action === 'load' && dishes.includes('mutton-pies'))!.at
     const raw = noted(until(pies + 45), 'mutton-pies drawn', pies + 50)
+    // FDA Food Code 3-401.11(A)(3): 165 °F for what holds meat.
     expect(viewAt(raw, pies + 50).head.alerts.join(' ')).toMatch(
       /Mutton pies: .*with \d+ % of its heat.*set it in again now.*74 °C/,
     )

@@ -266,9 +266,7 @@ export function readClock(text: string): Parsed<ClockRead> {
     reason: `“${text}” is not a time of day`,
     suggest: 'write “5 am”, “2:30 pm”, “14:30” or “tomorrow 8 am”',
   }
-  let t = tidy(text)
-    .replace(/^(?:at|heute|um) /, '')
-    .replace(/^um /, '')
+  let t = tidy(text).replace(/^(?:(?:at|heute) )?(?:um )?/, '')
   let days = 0
   const head =
     /^(tomorrow|morgen|next day|next morning|the next day|evening before|the evening before|yesterday|day before|([2-9]) days later)(?: at)?,? ?/.exec(

@@ -420,14 +420,12 @@ function sayChange(
     if (Math.abs(off) < 2.5 * r.sigma) continue
     const what =
       r.reading.kind === 'arm' ? `an arm count of ${r.reading.value}` : `${r.reading.kind} at ${Math.round(r.measured)} °C`
-    if (readings.length === 1) {
-      sentences.push(
-        `The reading does not fit what is believed of this oven (${what}, ${Math.round(Math.abs(off))} °C ${off > 0 ? 'above' : 'below'} what it should have): it is kept, but counts for little. Read it again if you can.`,
-      )
-      continue
-    }
+    const [unfit, than] =
+      readings.length === 1
+        ? ['The reading does not fit what is believed of this oven', 'what it should have']
+        : ['One reading does not fit the others', 'the rest']
     sentences.push(
-      `One reading does not fit the others (${what}, ${Math.round(Math.abs(off))} °C ${off > 0 ? 'above' : 'below'} the rest): it is kept, but counts for little. Read it again if you can.`,
+      `${unfit} (${what}, ${Math.round(Math.abs(off))} °C ${off > 0 ? 'above' : 'below'} ${than}): it is kept, but counts for little. Read it again if you can.`,
     )
   }
   return {sentences, simulations: 2}

@@ -1,13 +1,13 @@
 import {countAt} from './log-counts.js'
 import {deedOf} from './log-deeds.js'
-import {outcomeOf} from './log-outcome.js'
+import {outcomeOf, wordsIn} from './log-outcome.js'
 import {noteWordsOf} from './note-words.js'
 
 /** What a dish's row says was put back into the oven, or was left there, since it was not done. */
 
 /** Whether some words are among those of a text, as whole words. */
 const said = (text: string, phrases: readonly string[]): boolean => {
-  const small = ` ${(text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).join(' ')} `
+  const small = ` ${wordsIn(text).join(' ')} `
   return phrases.some((phrase) => small.includes(` ${phrase} `))
 }
 
@@ -34,9 +34,6 @@ function isIn(clause: string): boolean {
   const deed = deedOf(clause)?.deed
   return deed === 'set in' || deed === 'not drawn'
 }
-
-/** Words that say more of a number's than that it is done or not: what is left in as well as what was drawn. */
-const NOT_DONE: ReadonlySet<string> = new Set(['set in', 'not drawn'])
 
 /** Whether a row of what was not drawn says that it is in the oven, "still in", "not drawn": "not done" may be said of what stands outside as well. */
 export const isStillIn = (words: string, note: string): boolean =>
@@ -65,8 +62,7 @@ export function leftIn(behind: string, note: string): {readonly count: number; r
     if (found === null || found.count === 0) continue
     const rest = found.rest.trim()
     // What is counted may be named: "2 loaves not done".
-    const own = [rest, rest.replace(/^\p{L}+ /u, '')].find(isIn)
-    if (own === undefined || !NOT_DONE.has(deedOf(own)!.deed)) continue
+    if (![rest, rest.replace(/^\p{L}+ /u, '')].some(isIn)) continue
     const of = / ?(?:of|von) (?:the |den )?(\d{1,3})\b/i.exec(clause.slice(0, clause.length - found.rest.length))?.[1]
     return {count: found.count, ...(of === undefined ? {} : {of: Number(of)})}
   }

@@ -21,6 +21,9 @@ const phrases: readonly {readonly use: Use; readonly words: readonly string[]}[]
   .sort((a, b) => b.words.length - a.words.length)
 const cookedOn = wordsOf('cooked on')
 
+/** The words of a text in small letters, without the marks between them. */
+export const wordsIn = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []
+
 const clausesOf = ({text, note}: Pick<LogRow, 'text' | 'note'>): string[] =>
   `${text}, ${note}`.split(/[,;:.()]/).map((clause) => clause.trim())
 
@@ -50,14 +53,14 @@ const LEADING = /^(?:(?:and|but|then|now|since|all|is|are|was|were|und|aber|dann
 /** Whether a row says that a dish was cooked through since, here or elsewhere: what is said of some of its vessels only does not. */
 export function saysCooked(row: Pick<LogRow, 'text' | 'note' | 'left'>): boolean {
   return clausesOf(row).some((clause) => {
-    const said = `${(clause.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).join(' ')} `.replace(LEADING, '')
+    const said = `${wordsIn(clause).join(' ')} `.replace(LEADING, '')
     return cookedOn.some((phrase) => said.startsWith(`${phrase} `))
   })
 }
 
 /** What the words of a clause say, but what a word right before them makes no judgement. */
 function usesIn(clause: string, spoiling: ReadonlySet<string>): Use[] {
-  const words = clause.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []
+  const words = wordsIn(clause)
   const found: Use[] = []
   for (let i = 0; i < words.length; ) {
     const phrase = phrases.find(({words: said}) => said.every((word, n) => word === words[i + n]))

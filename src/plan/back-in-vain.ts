@@ -2,17 +2,15 @@ import {writeClock, writeDuration} from '../measure/quantity.js'
 import type {FiringLog} from '../oven/log.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
-import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
+import {ACROSS, curveOf, doseNeeded} from './curve.js'
 import {shortest} from './ease.js'
-import {staysIn} from './keeps.js'
+import {doseBetween, staysIn} from './keeps.js'
 import {rules} from './rules.js'
+import {middleOf} from './safe-middle.js'
 import {placeIn, rowAt} from './told.js'
 import type {DoneSoFar, Plan, PlanProblem, Returned} from './types.js'
 
 /** Food with raw meat or fish in it that was drawn and set in again, and that the oven makes safe to eat no more. */
-
-/** Least safe temperature of the middle, °C, where nothing says more: what is stuffed with meat, or holds it (FDA Food Code 3-401.11(A)(3)). */
-export const SAFE = 74
 
 /** How often the longest time of its receipt something set in again may take till it has its heat. Common practice, no source. */
 const TIMES = 2
@@ -36,9 +34,8 @@ export function inVain(
   if (again - out > rules.coldMinutes) return 'stood'
   const longest = again + TIMES * (need.longest ?? need.minutes.high)
   const until = need.overnight || staysIn(need) ? longest : Math.min(longest, rules.nightFrom)
-  const table = doseTable(curveOf(plan.forecast, ambient), ACROSS, need.done)
-  const dose = (minutes: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(minutes - lit)))]!
-  return dose(Math.max(at, until)) - dose(at) < doseNeeded(need, shortest(need)) ? 'no heat' : null
+  const had = doseBetween(curveOf(plan.forecast, ambient), need, ACROSS, at - lit, Math.max(at, until) - lit)
+  return had < doseNeeded(need, shortest(need)) ? 'no heat' : null
 }
 
 /** That such food is to come out and be cooked elsewhere, or not eaten, each dish once. */
@@ -48,8 +45,7 @@ export function backInVain({done}: PlanProblem, dishes: ReadonlyMap<string, Dish
     const dish = dishes.get(id)
     if (!dish || !back || why === undefined || told.has(id)) return []
     told.add(id)
-    const celsius = dish.core ?? SAFE
-    const middle = `${celsius} °C (${Math.round(celsius * 1.8 + 32)} °F) in the middle`
+    const middle = middleOf(dish)
     const {line} = rowAt(log, 'set in', back.again, dish) ?? {}
     const place = {...placeIn(log, line), severity: 'warning', rule: 'drawn-raw'} as const
     return why === 'stood'

@@ -17,6 +17,10 @@ const near = (a: number, b: number): boolean => Math.abs(a - b) <= ROUNDING
 const same = (a: Firing, b: Firing): boolean =>
   Math.abs(a.wood - b.wood) < 1e-6 && Math.abs(a.burn - b.burn) < 1e-6 && Math.abs(a.soak - b.soak) < 1e-6
 
+/** When the next later fire is lit from a time on, minutes after midnight: nothing stays in then. Infinite where none is. */
+export const nextLit = ({fires = []}: Pick<Plan, 'fires'>, at: number): number =>
+  Math.min(...fires.flatMap(({lit}, i) => (i > 0 && lit >= at ? [lit] : [])))
+
 /** @param bad called for each rule that is broken */
 export function checkFires(problem: PlanProblem, plan: Plan, bad: Report): void {
   if (plan.loads.length === 0 && problem.dishes.length === 0) return

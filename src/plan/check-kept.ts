@@ -1,6 +1,7 @@
 import {lookUpItem} from '../lexicon/index.js'
 import type {Dish} from '../scale/types.js'
 import type {Report} from './check.js'
+import {nextLit} from './check-fires.js'
 import type {Edge, Heat} from './check-heat.js'
 import {DAY, nextNight} from './check-night.js'
 import {dishesIn, figureIn} from './check-steps.js'
@@ -48,8 +49,7 @@ export function checkKept(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<
       )
         miss('that it is kept hot')
       const night = nextNight(at)
-      const lit = (plan.fires ?? []).flatMap((fire, i) => (i > 0 && fire.lit >= at ? [fire.lit] : []))
-      if (Math.min(draw.high, ...lit) > night) {
+      if (Math.min(draw.high, nextLit(plan, at)) > night) {
         const cool = (edge: Edge): boolean =>
           goesBad(dish) && heat.inZone(zone, night - rules.nightFrom + DAY + rules.waking, edge) < rules.holdCelsius
         const stays = dish.need.overnight && !cool('likely')

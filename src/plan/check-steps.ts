@@ -1,5 +1,6 @@
 import type {Dish} from '../scale/types.js'
 import type {Report} from './check.js'
+import {nextLit} from './check-fires.js'
 import {edges, type Heat} from './check-heat.js'
 import {dayFrom, nextNight} from './check-night.js'
 import {english, speak} from './phrases.js'
@@ -283,7 +284,7 @@ function checkDrawSteps(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<st
 /** Whether a draw says when it may be looked for, and how long it may be waited for, as its dishes have it. */
 function looksTold(
   problem: PlanProblem,
-  {loads, fires = []}: Plan,
+  plan: Pick<Plan, 'loads' | 'fires'>,
   dishes: ReadonlyMap<string, Dish>,
   at: number,
   drawn: Load['dishes'],
@@ -292,16 +293,14 @@ function looksTold(
   const [early, late] = [figureIn(ifAhead, 'early'), figureIn(ifBehind, 'late')]
   const low = Math.min(...drawn.map(({draw}) => draw.low))
   // Nothing is looked at while a receipt wants the door kept shut, nor at night.
-  const shut = loads.flatMap((load) =>
+  const shut = plan.loads.flatMap((load) =>
     fresh(load).map((d) => ({from: load.at, to: load.at + (dishes.get(d.dish)?.need.closed?.likely ?? 0)})),
   )
   const unshut = Math.max(low, ...shut.filter(({from, to}) => from < low && to > low).map(({to}) => to))
   const opens = Math.min(at, dayFrom(problem, unshut))
   // What burns has the first word, what is the better for staying in the last.
   const burning = drawn.filter((d) => dishes.get(d.dish)?.need.overnight !== true)
-  // Nothing is left in a fire.
-  const lit = fires.flatMap((fire, i) => (i > 0 && fire.lit >= at ? [fire.lit] : []))
-  const high = Math.min(nextNight(at), ...lit, ...(burning.length > 0 ? burning : drawn).map(({draw}) => draw.high))
+  const high = Math.min(nextNight(at), nextLit(plan, at), ...(burning.length > 0 ? burning : drawn).map(({draw}) => draw.high))
   return early !== null && Math.abs(early - opens) < 0.01 && late !== null && Math.abs(late - high) < 0.01
 }
 

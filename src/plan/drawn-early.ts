@@ -1,29 +1,21 @@
 import type {FiringLog} from '../oven/log.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
-import {SAFE} from './back-in-vain.js'
 import {changed} from './changes.js'
-import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
+import {ACROSS, curveOf, doseNeeded} from './curve.js'
 import {shortest} from './ease.js'
 import {type Followed, partsOf} from './followed.js'
 import {type InForce, planAt} from './in-force.js'
+import {doseBetween} from './keeps.js'
 import {notedRaw} from './noted-raw.js'
 import {phrase} from './phrases.js'
 import {rules} from './rules.js'
+import {middleOf, STOOD} from './safe-middle.js'
 import {placeIn, rowAt} from './told.js'
 import type {Change, PlanProblem} from './types.js'
 
 /** Share of the heat of its receipt's shortest time with less of which a dish was hardly done, whatever the oven's range. */
 const HARDLY = 0.6
-
-/** Two hours in the warm are the most for food (USDA FSIS danger zone, `rules.coldMinutes`). */
-export const STOOD = 'do not eat it unless it was cooked through within two hours; put the time right if it is wrong'
-
-/** The least temperature in which a dish with raw meat or fish is safe to eat, in words. */
-export function middleOf({core}: Pick<Dish, 'core'>): string {
-  const celsius = core ?? SAFE
-  return `${celsius} °C (${Math.round(celsius * 1.8 + 32)} °F) in the middle`
-}
 
 /** What to do about food with raw meat in it, and whether the oven has the heat for it yet. */
 function cookedThrough(dish: Dish, bakes: boolean, seen: boolean): string {
@@ -62,9 +54,8 @@ export function drawnEarly(
     const row = dish && rowAt(log, 'drawn', drawn, dish)
     // Of what was taken out for a fire more is said (`outForFire`).
     if (!dish || !row || drawn === null || row.emptied) return []
-    const table = doseTable(curve, ACROSS, dish.need.done)
-    const dose = (minutes: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(minutes - log.lit!)))]!
-    const share = (dose(drawn) - dose(at)) / doseNeeded(dish.need, shortest(dish.need))
+    const dose = (from: number, to: number): number => doseBetween(curve, dish.need, ACROSS, from - log.lit!, to - log.lit!)
+    const share = dose(at, drawn) / doseNeeded(dish.need, shortest(dish.need))
     // Parts that came out together are told of once.
     const key = `${id} ${drawn}`
     const noted = dish.raw ? notedRaw(log, dish, drawn, done!.set) : null
@@ -80,7 +71,7 @@ export function drawnEarly(
       // Whoever saw it raw knows better than any reckoning what it had.
       const had = raw === null ? share : Math.min(share, HARDLY)
       const wanting = (1 - had * kept) * doseNeeded(dish.need, shortest(dish.need))
-      const bakes = dose(done!.now + (dish.need.longest ?? dish.need.minutes.high)) - dose(done!.now) >= wanting
+      const bakes = dose(done!.now, done!.now + (dish.need.longest ?? dish.need.minutes.high)) >= wanting
       const stood = Math.max(done!.now - drawn, back ? back.again - back.out : 0) > rules.coldMinutes
       const again = bakes && !stood
       const what =

@@ -3,13 +3,14 @@ import type {FiringLog} from '../oven/log.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {changed} from './changes.js'
-import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
-import {middleOf, STOOD} from './drawn-early.js'
+import {ACROSS, curveOf, doseNeeded} from './curve.js'
 import {eased} from './ease.js'
+import {doseBetween} from './keeps.js'
 import {spoils} from './left-in.js'
 import {lineOf} from './model.js'
 import {phrase} from './phrases.js'
 import {rules} from './rules.js'
+import {middleOf, STOOD} from './safe-middle.js'
 import {placeIn, rowAt} from './told.js'
 import type {Change, Day, Plan, PlanProblem} from './types.js'
 
@@ -33,12 +34,11 @@ function isUnfinished(dish: Dish, share: number): boolean {
 }
 
 /** Of the parts of a dish that come out for one fire the one that has least. */
-function leastOf(all: readonly Unfinished[]): Unfinished[] {
-  return all.filter(
-    (one) =>
-      all.find((o) => o.dish === one.dish && o.fire === one.fire && o.share < one.share) === undefined &&
-      all.find((o) => o.dish === one.dish && o.fire === one.fire && o.share === one.share) === one,
-  )
+function leastOf<One extends Unfinished>(all: readonly One[]): One[] {
+  return all.filter((one) => {
+    const like = all.filter(({dish, fire}) => dish === one.dish && fire === one.fire)
+    return one === like.reduce((least, other) => (other.share < least.share ? other : least))
+  })
 }
 
 /** What a plan draws for a fire to come before it is done. */
@@ -108,20 +108,17 @@ export function outForFire(
   const curve = curveOf(firings[0]!.forecast, ambient ?? 20)
   const all = done!.set.flatMap(({dish: id, at, drawn, lost}): (Unfinished & {readonly line: number})[] => {
     const dish = dishes.get(id)
-    const row = dish && log.rows.find((one) => one.emptied && one === rowAt(log, 'drawn', drawn, dish))
+    const row = dish && rowAt(log, 'drawn', drawn, dish)
     const fire = fires.find(({lit}) => lit === drawn)
-    if (!dish || !row || !fire || drawn === null || lost) return []
-    const table = doseTable(curve, ACROSS, dish.need.done)
-    const dose = (minutes: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(minutes - log.lit!)))]!
-    const share = (dose(drawn) - dose(at)) / doseNeeded(dish.need)
+    if (!dish || !row?.emptied || !fire || drawn === null || lost) return []
+    const share = doseBetween(curve, dish.need, ACROSS, at - log.lit!, drawn - log.lit!) / doseNeeded(dish.need)
     return isUnfinished(dish, share) ? [{dish, drawn, fire: fire.lit, ready: fire.ready, share, line: row.line}] : []
   })
   return leastOf(all).map((one) => {
     const percent = Math.max(0, Math.floor(100 * one.share))
-    const {line} = all.find(({dish}) => dish === one.dish)!
     return {
       change: changed(one.dish.id, phrase('out for fire', {percent, at: {unit: 'clock', value: one.fire}}), phrase('why log')),
-      message: warningOf(one, placeIn(log, line), done!.now, true),
+      message: warningOf(one, placeIn(log, one.line), done!.now, true),
     }
   })
 }

@@ -1,7 +1,8 @@
 import type {LogRow} from '../oven/log.js'
 import type {Dish} from '../scale/types.js'
-import {type Told, taken} from './told.js'
+import type {Told} from './told.js'
 import {isLeftOut} from './told-left-out.js'
+import {taken, vesselsIn} from './told-parts.js'
 
 /** What the log says was drawn and set in again, since it was not done. */
 
@@ -13,8 +14,6 @@ export interface BackIn {
 }
 
 type NeedOf = (part: Told) => Dish['need']
-
-const vesselsIn = (parts: readonly Told[]): number => parts.reduce((sum, {count}) => sum + count, 0)
 
 /** What was drawn last first. */
 const byDraw = (told: readonly Told[]): Told[] =>

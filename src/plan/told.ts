@@ -4,6 +4,7 @@ import type {Dish} from '../scale/types.js'
 import {type Followed, partsByDish, partsOf, share} from './followed.js'
 import {type BackIn, inAfterAll, putBackBy, standsAgain} from './told-back.js'
 import {asItWas, isLeftOut, leftOut, setInAt} from './told-left-out.js'
+import {taken, vesselsIn} from './told-parts.js'
 import type {Load, Plan, Returned} from './types.js'
 
 /** What the log tells of the parts of a plan: when each was set in and drawn, and how many vessels of it. */
@@ -125,6 +126,7 @@ export function toldOf(
   const alikes = alikeIn(parts, log, dishes, more)
   const counted = new Set<Alike>()
   for (const alike of alikes.values()) {
+    if (counted.has(alike)) continue
     const {rows, baked} = alike
     const numbered = rows.some(
       (row) =>
@@ -134,8 +136,8 @@ export function toldOf(
         row.emptied !== undefined ||
         countOf(row, baked) !== null,
     )
-    const returned = numbered || isPutBack(alike)
-    if (counted.has(alike) || !(returned || (alike.leftOut.length > 0 && rows.length > 0))) continue
+    const returned = numbered || putBack(alike).size > 0
+    if (!(returned || (alike.leftOut.length > 0 && rows.length > 0))) continue
     out.push(...byCount(alike).told)
     counted.add(alike)
   }
@@ -285,8 +287,6 @@ function putBack(alike: Alike): ReadonlyMap<LogRow, BackIn> {
   return back
 }
 
-const isPutBack = (alike: Alike): boolean => putBack(alike).size > 0
-
 /** The parts of a dish with those lost ones marked in whose place others were made and set in: all above what the day asks for. */
 function withInstead(told: readonly Told[], dish: Dish): Told[] {
   let more = vesselsIn(told.filter(({entry}) => entry.dish === dish.id)) - dish.count
@@ -297,8 +297,6 @@ function withInstead(told: readonly Told[], dish: Dish): Told[] {
     return [{...instead, gone: 'instead'}, ...(rest ? [rest] : [])]
   })
 }
-
-const vesselsIn = (parts: readonly {readonly count: number}[]): number => parts.reduce((sum, {count}) => sum + count, 0)
 
 /**
  * The parts by the numbers of the rows.
@@ -432,18 +430,4 @@ const rank = (part: Told): number => (part.waits ? 0 : part.saidIn === undefined
 function turn(parts: readonly Told[], planned: (part: Told) => number): number {
   const [first] = parts
   return first ? parts.reduce((sum, p) => (planned(p) === planned(first) ? sum + p.count : sum), 0) : 0
-}
-
-/** Take so many vessels off the front of a list. */
-export function taken(parts: Told[], count: number): Told[] {
-  const out: Told[] = []
-  for (let left = count; left > 0 && parts.length > 0; ) {
-    const {waits: _, stays: __, ...part} = parts[0]!
-    const [some, rest] = share(part, left)
-    left -= some.count
-    out.push(some)
-    if (rest) parts.splice(0, 1, {...parts[0]!, ...rest})
-    else parts.shift()
-  }
-  return out
 }

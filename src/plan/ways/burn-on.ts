@@ -5,7 +5,7 @@ import {phrase} from '../phrases.js'
 import {rules} from '../rules.js'
 import {SOONER, type StillBurning} from '../still-burning.js'
 import type {PhraseValue, Plan, PlanProblem, Remedy} from '../types.js'
-import {type Lack, lacksLess} from './lack.js'
+import {type Lack, lacking, lacksLess} from './lack.js'
 import {beforeLast, type Trial, Trials} from './trials.js'
 
 /** Minutes by which a set-in may move before it is worth another fire to keep the hours, and by how much nearer they then have to be. */
@@ -45,8 +45,7 @@ export function burnWays(
 ): Remedy[] {
   const trials = new Trials(problem, plan, options, replan)
   const {now} = trials
-  const price = ({late, short}: Lack): number => late + short
-  const whole = (lack: Lack): boolean => lack.out === 0 && price(lack) === 0
+  const whole = (lack: Lack): boolean => lack.out === 0 && lacking(lack) === 0
   const off = offHours(problem, plan)
   if (whole(now) && off < HOURS.off) return []
   const fireOf = ({fires, ...first}: Plan): Pick<Plan, 'firing' | 'raked'> => (again ? fires!.at(-1)! : first)

@@ -6,7 +6,7 @@ import type {OvenSoFar} from '../oven-so-far.js'
 import {phrase} from '../phrases.js'
 import {rules} from '../rules.js'
 import type {Plan, PlanProblem, Remedy} from '../types.js'
-import type {Lack} from './lack.js'
+import {type Lack, lacking} from './lack.js'
 import {type Trial, Trials} from './trials.js'
 
 /** The oven with its door left open for so long in the evening; minutes after midnight. */
@@ -42,7 +42,6 @@ const BACK = 10
 /** Minutes late in all, and what is worth as many, for which the door may be opened; and the share of them that may be left for it to be worth that. */
 const WORTH = 15
 const WORTH_IT = 0.5
-const lacking = ({late, short}: Lack): number => late + short
 
 /**
  * What leaving the door open from now on would do for a day whose oven is hotter than anything still to be set in bears, so that it comes late

@@ -62,9 +62,8 @@ export function againWays(
   const planned = toCome?.lit ?? soonest
   const hours = [...new Set([soonest, planned, last])]
   const enough = hottestAmiss(problem, plan)
-  /** The best so far, or a fire lit then, where that is better. */
-  const orWith = (best: Trial | null, at: number, minutes: number): Trial | null => {
-    const fire = another(at, minutes)
+  /** The best so far, or another fire, where that is better. */
+  const orWith = (best: Trial | null, fire: FiringOption | null): Trial | null => {
     const tried = fire && trials.plan({firings: [fire]})
     if (!tried || !worthIt(tried)) return best
     const hotter = best !== null && !lessThan(best.lack, tried.lack) && early(tried.plan) < early(best.plan)
@@ -74,21 +73,20 @@ export function againWays(
   const hourOf = (best: Trial | null): number | undefined => best?.plan.fires?.at(-1)?.lit
   const [usual, ...longer] = rules.fireAgain.burns
   let best: Trial | null = null
-  for (const at of hours) if (!hasAll(best)) best = orWith(best, at, usual)
+  for (const at of hours) if (!hasAll(best)) best = orWith(best, another(at, usual))
   // Where little heat is lacking a shorter fire is ready the sooner, and the oven is not too hot for hours after it.
-
   if (!best || !hasAll(best) || best.lack.late > now.late) {
     const found = hourOf(best)
     for (const at of found === undefined ? hours : [found]) {
-      const shorter = againBurns.filter((burn) => burn < usual && heatWhenReady(another(at, burn)) >= enough)
-      for (const [i, short] of shorter.entries())
-        if (!hasAll(best) || (i === 0 && found !== undefined)) best = orWith(best, at, short)
+      const shorter = againBurns.flatMap((burn) => (burn < usual ? [another(at, burn)] : []))
+      for (const [i, short] of shorter.filter((fire) => heatWhenReady(fire) >= enough).entries())
+        if (!hasAll(best) || (i === 0 && found !== undefined)) best = orWith(best, short)
     }
   }
   // An oven hotter than it was believed to be wants less of the fire to come than was planned, and is ready for the rest the sooner.
   const half = toCome ? SHORTEST * Math.round(toCome.firing.burn / 2 / SHORTEST) : 0
   for (const minutes of half >= SHORTEST && half < usual ? [...longer, half] : longer)
-    if (!hasAll(best)) best = orWith(best, hourOf(best) ?? planned, minutes)
+    if (!hasAll(best)) best = orWith(best, another(hourOf(best) ?? planned, minutes))
   const fire = best?.plan.fires?.at(-1)
   if (!best || !fire) return []
   const note = `fire again at ${clockText(fire.lit)} for ${writeDuration(fire.firing.burn)}`

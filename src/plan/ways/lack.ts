@@ -88,10 +88,12 @@ export function lackOf(problem: PlanProblem, plan: Plan, late: boolean): Lack {
 export const lessThan = (a: Lack, b: Lack): boolean =>
   a.without < b.without || (a.without === b.without && (a.out < b.out || (a.out === b.out && a.late < b.late)))
 
+/** Minutes late in all, and what is worth as many. */
+export const lacking = ({late, short}: Lack): number => late + short
+
 /** The same, where what is late and what wants some of its heat count together. */
 export const lacksLess = (a: Lack, b: Lack): boolean =>
-  a.without < b.without ||
-  (a.without === b.without && (a.out < b.out || (a.out === b.out && a.late + a.short < b.late + b.short)))
+  a.without < b.without || (a.without === b.without && (a.out < b.out || (a.out === b.out && lacking(a) < lacking(b))))
 
 /** Minutes later in all that a vessel more with its place may cost, or the same people fed by fewer. */
 const LATER = 120
