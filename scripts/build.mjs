@@ -35,7 +35,11 @@ const script = readFileSync('dist/command.cjs', 'utf8').replace(
 )
 // A mark of this very code: no plan kept by another version is taken for one of this.
 const mark = createHash('sha256').update(script).digest('base64').slice(0, 12)
-writeFileSync('dist/command.cjs', `globalThis.HEARTHFALL_BUILD=${JSON.stringify(mark)};${script}`)
+// The function it is wrapped in, as Node wraps a CommonJS module, stands in the file itself: two megabytes need not be copied to add it.
+writeFileSync(
+  'dist/command.cjs',
+  `(function (module, exports, require, __url) {globalThis.HEARTHFALL_BUILD=${JSON.stringify(mark)};${script}\n})`,
+)
 chmodSync('dist/hearthfall.js', 0o755)
 
 const packages = new Set()

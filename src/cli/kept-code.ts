@@ -33,15 +33,15 @@ export function keptCode(): string {
 }
 
 /**
- * Load the built command, `command.cjs`, as Node loads a CommonJS module.
+ * Load the built command, `command.cjs`: one function, as Node wraps a CommonJS module.
  *
  * @param start URL of the file beside it that starts it; what the command asks of its own place is told by it.
  * @param cachedData The code kept of it, where there is any.
  */
 export function loadCommand(start: string, cachedData?: Buffer): {script: Script; command: typeof Command} {
   const filename = fileURLToPath(new URL('./command.cjs', start))
-  const source = `(function (module, exports, require, __url) {${readFileSync(filename, 'utf8')}\n})`
-  const script = new Script(source, {filename, ...(cachedData ? {cachedData} : {})})
+  // The build leaves nothing but ASCII in it, which is read in two thirds of the time as Latin-1.
+  const script = new Script(readFileSync(filename, 'latin1'), {filename, ...(cachedData ? {cachedData} : {})})
   const made = {exports: {} as typeof Command}
   const load = script.runInThisContext() as (module: typeof made, exports: object, require: NodeJS.Require, url: string) => void
   load(made, made.exports, createRequire(start), start)
