@@ -1,11 +1,10 @@
 import {doughWeights} from '../lexicon/dough-weights.js'
 import {lookUpItem} from '../lexicon/index.js'
-import {textOf} from './amounts.js'
 import type {BakersShare, Entries, Mode} from './entries.js'
 import {Exact} from './exact.js'
 import {readNoun} from './nouns.js'
 import {linesApart} from './section.js'
-import {Phrases, type View} from './view.js'
+import {Phrases, textOf, type View} from './view.js'
 
 /**
  * Baker's percentages as they are written: "Flour 100 %", "70 % water", "72–75 %", a column headed "Baker's %". What they weigh is reckoned in

@@ -1,12 +1,12 @@
 import {looseMeasures, strictMeasures} from '../lexicon/grammar-words.js'
 import {named} from './amount-and-name.js'
-import {type Quantity, textOf} from './amounts.js'
 import {pastSize} from './between.js'
 import type {Entries, Mode} from './entries.js'
 import {ONE} from './exact.js'
 import {readNoun} from './nouns.js'
+import type {Quantity} from './quantities.js'
 import {linesApart} from './section.js'
-import {DESCRIBES, FILLING, itemHere, measureHere, type View} from './view.js'
+import {DESCRIBES, FILLING, itemHere, measureHere, textOf, type View} from './view.js'
 
 /**
  * A measure without a number before it, which counts as one: “add pint milk, gill emptins”, “- teaspoon salt”; and a thing told by its size

@@ -1,11 +1,12 @@
 import {lookUpMeasure} from '../lexicon/index.js'
-import {readAmount, readQuantity, textOf} from './amounts.js'
+import {readAmount} from './amounts.js'
 import {isWhole, lack, partAt} from './egg-parts.js'
 import type {Draft, Entries, Mode} from './entries.js'
 import {HALF} from './exact.js'
 import {COUNTED} from './item-classes.js'
 import {readNoun} from './nouns.js'
-import type {View} from './view.js'
+import {readQuantity} from './quantities.js'
+import {textOf, type View} from './view.js'
 
 /**
  * What stands behind an entry and is said of it: what of it is meant for what (“500 g flour (50 g for dusting)”), more of it (“, plus 20 g

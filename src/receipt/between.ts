@@ -1,7 +1,7 @@
-import {type Quantity, textOf} from './amounts.js'
 import type {Mode} from './entries.js'
 import {readNoun} from './nouns.js'
-import {DESCRIBES, FILLING, measureHere, type View} from './view.js'
+import type {Quantity} from './quantities.js'
+import {DESCRIBES, FILLING, measureHere, textOf, type View} from './view.js'
 
 /**
  * What stands between an amount and the name it governs: a remark in brackets, “300 g (about 2 medium) carrots”, “2 cups (packed) sugar”,

@@ -1,8 +1,8 @@
 import {partNames, partsAlone} from '../lexicon/grammar-words.js'
 import {stageHeads} from '../lexicon/stage-heads.js'
-import {readQuantity} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {readNoun} from './nouns.js'
+import {readQuantity} from './quantities.js'
 import {linesApart} from './section.js'
 import {CARDINAL, VERB, type View} from './view.js'
 

@@ -1,6 +1,7 @@
-import {readAmount, textOf} from './amounts.js'
+import {readAmount} from './amounts.js'
 import type {Draft, Entries} from './entries.js'
 import {Exact, HALF} from './exact.js'
+import {textOf} from './view.js'
 
 /** Whole eggs of which some whites or yolks are left out: "twelve eggs, but half the whites", "with but six whites". */
 export interface LackingPart {

@@ -1,6 +1,5 @@
 import {examplePhrases, overVerbs} from '../lexicon/grammar-words.js'
 import {measureFirst} from './amount-and-name.js'
-import {readQuantity, textOf} from './amounts.js'
 import {bakersPercent} from './baker-percent.js'
 import {bareMeasure} from './bare-measure.js'
 import {howMuch, leftOut, moreOf, shareOf, weighing} from './beside-entry.js'
@@ -10,10 +9,11 @@ import type {Entries, Mode} from './entries.js'
 import {entry} from './entry-forms.js'
 import {partOf} from './item-parts.js'
 import {readNoun} from './nouns.js'
+import {readQuantity} from './quantities.js'
 import {eachList} from './shared-amounts.js'
 import {weightBehind} from './stated-weight.js'
 import {bareName, vagueEntry} from './unmeasured.js'
-import {DESCRIBES, FILLING, JOINT, MEASURE, NOTIN, OPENER, PART, Phrases, VAGUE, type View} from './view.js'
+import {DESCRIBES, FILLING, JOINT, MEASURE, NOTIN, OPENER, PART, Phrases, textOf, VAGUE, type View} from './view.js'
 
 /**
  * From the first token of a stretch of text to the last: where entries begin, and what is passed over.

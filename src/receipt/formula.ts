@@ -1,10 +1,11 @@
 import {doughWeights} from '../lexicon/dough-weights.js'
 import {lookUpMeasure} from '../lexicon/index.js'
 import {span} from '../lexicon/row.js'
-import {readAmount, readQuantity} from './amounts.js'
+import {readAmount} from './amounts.js'
 import {HYDRATION, percentText, wordsOf} from './baker-percent.js'
 import type {BakersShare, Draft} from './entries.js'
 import {Exact} from './exact.js'
+import {readQuantity} from './quantities.js'
 import {Phrases, type View} from './view.js'
 
 /**

@@ -1,9 +1,10 @@
 import {furtherBefore, furthers, onlyIf} from '../lexicon/grammar-words.js'
 import {lookUpMeasure} from '../lexicon/index.js'
-import {type Quantity, ratio, textOf} from './amounts.js'
 import {type Draft, type Entries, key, type Mode} from './entries.js'
+import {ratio} from './fixed-ratios.js'
 import type {Noun} from './nouns.js'
-import {ENDER, Phrases, PREPARED, type View} from './view.js'
+import type {Quantity} from './quantities.js'
+import {ENDER, Phrases, PREPARED, textOf, type View} from './view.js'
 
 /**
  * More of a thing, “two pints more of water”, “2 more eggs”, “weitere 2 Eier”: a further amount of it, beside the one before.

@@ -1,4 +1,3 @@
-import {textOf} from './amounts.js'
 import {isLabelLine, isPartAgain, isPartAlone, partIn, partLine, partOfList} from './dish-parts.js'
 import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
@@ -28,7 +27,7 @@ import {
 import {isTimeLine} from './time-labels.js'
 import {minutesIn} from './times.js'
 import type {ReadIngredient} from './types.js'
-import type {View} from './view.js'
+import {textOf, type View} from './view.js'
 
 /**
  * The ingredients of a receipt, block by block: which are lists and which prose, under which headings. The grammar of one entry begins in

@@ -1,10 +1,11 @@
 import {partsOf} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
-import {type Quantity, readAmount, readQuantity} from './amounts.js'
+import {readAmount} from './amounts.js'
 import {type Entries, type Mode, namesCounted} from './entries.js'
 import {type Exact, HALF, ONE} from './exact.js'
 import {partItem, readNoun} from './nouns.js'
+import {type Quantity, readQuantity} from './quantities.js'
 import {AND, endsName, fruitsBehind, isAskedOfFruit, isSqueezed, OF_A_FRUIT, putParts} from './squeezed.js'
 import {ENDER, JOINT, PART, PREPARED} from './view.js'
 

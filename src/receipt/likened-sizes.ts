@@ -1,8 +1,8 @@
-import {readAmount, skipHedges, textOf} from './amounts.js'
+import {readAmount, skipHedges} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {type Exact, HALF, ONE, TWO} from './exact.js'
 import type {Noun} from './nouns.js'
-import {PREPARED, type View} from './view.js'
+import {PREPARED, textOf, type View} from './view.js'
 
 /**
  * How much is told by the size of another thing: “the size of an egg”, “as big as a walnut”.

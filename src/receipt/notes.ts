@@ -1,8 +1,7 @@
 import {noteLabels, otherWays} from '../lexicon/grammar-words.js'
-import {textOf} from './amounts.js'
 import {type Draft, key} from './entries.js'
 import {linesApart} from './section.js'
-import {Phrases, type View} from './view.js'
+import {Phrases, textOf, type View} from './view.js'
 
 /**
  * Footnotes, and notes below a receipt or beside it ("Note:", "Tip:"). What they give as another way of making it (“for a lighter pudding take four eggs”) is not added

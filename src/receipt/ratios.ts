@@ -1,7 +1,7 @@
-import {ratio, textOf} from './amounts.js'
 import {type Draft, key} from './entries.js'
 import {Exact, ONE} from './exact.js'
-import {measureHere, type View} from './view.js'
+import {ratio} from './fixed-ratios.js'
+import {measureHere, textOf, type View} from './view.js'
 
 /**
  * Amounts that are told for so much of another thing: "to each egg a gill of milk", "half an ounce of salt to every pound of flour".

@@ -1,11 +1,12 @@
 import {lookUpMeasure} from '../lexicon/index.js'
 import {alternativeAt} from './alternatives.js'
-import {type Quantity, readAmount, textOf} from './amounts.js'
+import {readAmount} from './amounts.js'
 import {type Draft, type Entries, key, type Mode} from './entries.js'
 import {Exact, HALF, ONE, TWO} from './exact.js'
 import {ONE_OF} from './item-classes.js'
 import {type Noun, readNoun} from './nouns.js'
-import {CARDINAL, type View} from './view.js'
+import type {Quantity} from './quantities.js'
+import {CARDINAL, textOf, type View} from './view.js'
 
 /**
  * Amounts that are told by an entry before: “the same of”, “ditto”, “as much sugar”, “two of rose-water”, “the weight of the eggs”.

@@ -1,9 +1,10 @@
 import {partsOf} from '../lexicon/grammar-words.js'
 import {lookUpOwnItem} from '../lexicon/index.js'
-import {type Quantity, readAmount, readQuantity} from './amounts.js'
+import {readAmount} from './amounts.js'
 import type {Draft, Entries, Mode} from './entries.js'
 import {vague} from './indefinite-words.js'
 import {type Noun, partItem, readNoun} from './nouns.js'
+import {type Quantity, readQuantity} from './quantities.js'
 import {ENDER, PREPARED, type View} from './view.js'
 
 /**

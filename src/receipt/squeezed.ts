@@ -1,10 +1,11 @@
 import {fruitParts, partsOf, usedWhole} from '../lexicon/grammar-words.js'
 import {fold, lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
-import {type Amount, type Quantity, readAmount} from './amounts.js'
+import {type Amount, readAmount} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import type {Exact} from './exact.js'
 import {type Noun, partItem, readNoun} from './nouns.js'
+import type {Quantity} from './quantities.js'
 import {DESCRIBES, ENDER, PREPARED, type View} from './view.js'
 
 /**

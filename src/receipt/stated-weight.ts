@@ -1,8 +1,9 @@
 import {lookUpMeasure} from '../lexicon/index.js'
 import type {StatedWeight} from '../measure/convert.js'
-import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
+import {readAmount, skipHedges} from './amounts.js'
 import type {Draft, Entries, Mode} from './entries.js'
-import {DESCRIBES, FILLING, type View} from './view.js'
+import {type Quantity, readQuantity} from './quantities.js'
+import {DESCRIBES, FILLING, textOf, type View} from './view.js'
 
 /**
  * The weight a text gives beside a count or a measure: “1 chicken (about 1.8 kg)”, “1 cup (120 g) flour”, “2 onions, 300 g”. The count

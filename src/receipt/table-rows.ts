@@ -1,11 +1,12 @@
 import {lookUpMeasure} from '../lexicon/index.js'
 import type {Measure} from '../lexicon/schema.js'
-import {readAmount, readQuantity, textOf} from './amounts.js'
+import {readAmount} from './amounts.js'
 import {headsPercent, percentAt, percentCell} from './baker-percent.js'
 import {stageIn} from './dish-parts.js'
 import type {BakersShare, Entries} from './entries.js'
 import {readNoun} from './nouns.js'
-import {ITEM, itemHere, measureHere, type View} from './view.js'
+import {readQuantity} from './quantities.js'
+import {ITEM, itemHere, measureHere, textOf, type View} from './view.js'
 
 /**
  * Tables whose heads name the measure of a column, “| Ingredient | Grams | % |”, or the stages of one dough: “| | Sour | Dough |”.

@@ -1,7 +1,7 @@
-import type {Quantity} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {POURED} from './item-classes.js'
 import {type Noun, readNoun} from './nouns.js'
+import type {Quantity} from './quantities.js'
 import {FILLING, measureHere, type View} from './view.js'
 
 /**

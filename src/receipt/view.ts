@@ -539,3 +539,7 @@ export class Phrases {
     return -1
   }
 }
+
+/** The source's own words from token `from` up to token `to`. */
+export const textOf = (view: View, from: number, to: number): string =>
+  from >= to ? '' : view.section.source.slice(view.tokens[from]!.start, view.tokens[to - 1]!.end)
