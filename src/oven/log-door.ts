@@ -1,7 +1,7 @@
 import {cardinals} from '../lexicon/grammar-words.js'
 import {plainLetters} from '../lexicon/index.js'
 import {type ClockRead, parseDuration, readClock} from '../measure/quantity.js'
-import {lengthIn} from '../receipt/times.js'
+import {lengthIn} from '../receipt/time-lengths.js'
 import {noteWordsOf} from './note-words.js'
 
 /** What a log tells of the door: for how long it stood open, and from when. */

@@ -1,6 +1,6 @@
 import {type Minutes, type Parsed, parseDuration} from '../measure/quantity.js'
 import {plainSection} from './section.js'
-import {durationAt} from './times.js'
+import {durationAt} from './time-lengths.js'
 
 /**
  * A stretch of time in figures or in words, as front matter and the log state it.

@@ -25,7 +25,7 @@ import {
   stagesOf,
 } from './table-rows.js'
 import {isTimeLine} from './time-labels.js'
-import {minutesIn} from './times.js'
+import {minutesIn} from './time-numbers.js'
 import type {ReadIngredient} from './types.js'
 import {textOf, type View} from './view.js'
 

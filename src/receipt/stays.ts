@@ -3,7 +3,7 @@ import {type FoundPhrase, phraseAt} from './phrases.js'
 import type {Section, Token} from './section.js'
 import {endsSentence, sentenceAt} from './sentences.js'
 import {stayPhrases} from './stay-phrases.js'
-import {minutesIn, numberAt} from './times.js'
+import {minutesIn, numberAt} from './time-numbers.js'
 import type {DoorRule, Span, TimePhrase} from './types.js'
 
 /**

@@ -3,7 +3,7 @@ import type {Section, Token} from './section.js'
 import {sentenceAt} from './sentences.js'
 import {stayPhrases} from './stay-phrases.js'
 import {spansOf} from './stays.js'
-import {minutesIn, numberAt} from './times.js'
+import {minutesIn, numberAt} from './time-numbers.js'
 import type {Tending, TimePhrase} from './types.js'
 
 /** What a receipt has done to a thing while it bakes: stirred, turned, basted. */
