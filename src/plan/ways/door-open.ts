@@ -73,6 +73,7 @@ export function doorOpenNow(
   if (bears.length === 0 || hottest >= heat(start.forecast, from)) return []
   const fires = firesOf(start)
   let best: (Trial & {readonly minutes: number}) | null = null
+  let shorter: Lack | null = null
   let tried = 0
   for (const minutes of TRIES.minutes) {
     const door: OvenEvent = {minutes: from - lit, kind: 'door', open: minutes}
@@ -82,6 +83,9 @@ export function doorOpenNow(
     const cooled: Simulate = (option, events, exact) => simulate(option, inOrder([...events, door]), exact)
     const trial = trials.plan({firings: [{...start, forecast}]}, {simulate: cooled})
     const all = lacking(trial.lack)
+    // The oven falls the further the longer the door is open: what does less good than a shorter time is past the best.
+    if (shorter && trial.lack.without >= shorter.without && all >= lacking(shorter)) break
+    shorter = trial.lack
     const worthIt = trial.lack.without < lack.without ? all <= now : trial.lack.without === lack.without && all <= WORTH_IT * now
     if (worthIt && (best === null || all < lacking(best.lack))) best = {...trial, minutes}
   }
