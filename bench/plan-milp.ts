@@ -1,6 +1,6 @@
 import type {Model} from '../src/plan/model.js'
 import {rules} from '../src/plan/rules.js'
-import {missing} from '../src/plan/search.js'
+import {missing} from '../src/plan/search-state.js'
 
 /**
  * The compact model of `docs/planning.md` as a mixed-integer program in CPLEX LP format, for HiGHS. Written from the statement of the

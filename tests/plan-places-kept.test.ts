@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import {floorGrid, zoneAt} from '../src/plan/floor-grid.js'
 import {placeDay, placeOne, vesselsOf} from '../src/plan/places.js'
-import {generator} from '../src/plan/search.js'
+import {generator} from '../src/plan/random-numbers.js'
 import type {Seat, Standing, ToPlace} from '../src/plan/standing.js'
 import {dish, problem as problemOf} from './plan-fixtures.js'
 

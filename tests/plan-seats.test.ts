@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest'
 import {floorGrid} from '../src/plan/floor-grid.js'
-import {generator} from '../src/plan/search.js'
+import {generator} from '../src/plan/random-numbers.js'
 import {
   type Body,
   barred,

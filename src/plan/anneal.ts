@@ -1,8 +1,8 @@
 import type {LaidOut} from './laid.js'
 import type {Layout} from './layout.js'
 import {HARD} from './layout-prices.js'
+import {generator} from './random-numbers.js'
 import {rules} from './rules.js'
-import {generator} from './search.js'
 import type {TrueFloor} from './seating.js'
 
 /**

@@ -6,7 +6,7 @@ import type {LaidRows} from './laid.js'
 import {broken} from './layout-prices.js'
 import type {LoadedCurve} from './loaded-curve.js'
 import {rules, weights} from './rules.js'
-import {missing} from './search.js'
+import {missing} from './search-state.js'
 
 /**
  * What each job has of the oven's heat on the curve at hand, given when it is set in and where, and without regard to the doors opened for

@@ -14,7 +14,7 @@ import {type Job, type LayoutFire, laterThanMeant, priceOfLate} from './model.js
 import {Refusals} from './refusals.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
-import {missing} from './search.js'
+import {missing} from './search-state.js'
 import type {PlanProblem} from './types.js'
 
 /**
