@@ -43,6 +43,18 @@ describe('what a receipt has done as it bakes', () => {
     expect(warned).toEqual([])
   })
 
+  it('at each of its times, however near they are', () => {
+    const words = 'stir after 30 minutes and again after 40'
+    const twice = [
+      {words, after: 30},
+      {words, after: 40},
+    ]
+    expect(told(twice, load('oats', 0, 240)).at).toEqual([
+      [60, 'tend alone'],
+      [80, 'tend alone'],
+    ])
+  })
+
   it('or where the door is opened near it', () => {
     const half = [{words: 'turning it half way', share: 0.5}]
     expect(told(half, load('oats', 0, 240), load('pies', 110, 300)).at).toEqual([[110, 'tend']])

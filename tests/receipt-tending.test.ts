@@ -26,6 +26,18 @@ describe('what is done to a thing while it bakes', () => {
   })
 
   it.each([
+    ['Bake for 2 hours, stirring after half an hour and again after an hour.', [30, 60]],
+    ['Bake for 2 hours. Stir after 20 minutes, then again after another 30 minutes.', [20, 50]],
+    ['Bake for 2 hours. Stir after 40 minutes and again after 30 minutes.', [40, 70]],
+    ['Bake for 3 hours. Baste after 1 hour, and again after 90 minutes, and again after 2 hours.', [60, 90, 120]],
+    ['2 Stunden bei 150 °C backen, nach 30 Minuten und nochmals nach einer Stunde wenden.', [30, 60]],
+    ['Bake for 40 minutes. Turn the tin after 20 minutes and then cool.', [20]],
+  ])('more than once: “%s”', (method, minutes) => {
+    const tending = read(method)!
+    expect(tending.map(({after}) => after)).toEqual(minutes)
+  })
+
+  it.each([
     ['Bake it two hours in a slow oven, basting it often.', 'basting it often'],
     ['Bake for 40 minutes at 180 °C. Rotate once.', 'Rotate once'],
     ['Bei 180 °C 2 Stunden backen und dabei öfter mit Bratensaft begießen.', 'öfter mit Bratensaft begießen'],

@@ -226,6 +226,7 @@ export const stayWordSchema = z.object({
     'often',
     'half-way',
     'every',
+    'again',
     'bakes',
     'elsewhere-tended',
     'blind',

@@ -120,6 +120,11 @@ export const stayWords: readonly StayWord[] = [
     'half way, halfway, half-way, half way through, halfway through, half way through baking, halfway through baking, half way through cooking, halfway through cooking, half way through the baking, halfway through the baking, half way through the time, halfway through the time, half way through the cooking time, halfway through the cooking time, half way through the baking time, halfway through the baking time, nach der halfte, nach der halfte der zeit, nach der halfte der backzeit, nach halber backzeit, nach der halben backzeit, nach halber zeit, nach der halben zeit, zur halbzeit',
   ),
   row('every', 'every', 'every, each, alle, jede, jeden'),
+  row(
+    'again',
+    'again',
+    'again, and again, then, and then, then again, and then again, and once more, and, und, und dann, dann, und nochmals, und nochmal, und noch einmal, und erneut, und wieder, und dann wieder, und dann nochmals',
+  ),
   // A crust that is baked empty before it is filled
   row(
     'blind',

@@ -15,6 +15,8 @@ const TENDED = {
   longer: 1 / 3,
 } as const
 
+type Task = NonNullable<Dish['tending']>[number]
+
 /** What is done to dishes at one moment; or is told as they go in, because they want it oftener than the door is opened. */
 export interface Tended {
   readonly how: 'door' | 'own' | 'oftener' | 'fill'
@@ -64,18 +66,21 @@ export function tendingOf(
   shut: (at: number) => boolean,
 ): {readonly tended: Tended[]; readonly short: Untended[]} {
   const byId = new Map(problem.dishes.map((dish) => [dish.id, dish]))
-  const tended = new Map<string, {how: Tended['how']; at: number; dishes: string[]; words: string}>()
+  /** With the task of the receipt that is done then. */
+  const tended = new Map<string, {how: Tended['how']; at: number; dishes: string[]; words: string; task: Task}>()
   const short = new Map<string, Untended>()
-  const put = (how: Tended['how'], at: number, id: string, words: string): void => {
+  const put = (how: Tended['how'], at: number, id: string, task: Task): void => {
+    const {words} = task
     const key = `${how} ${at} ${words}`
-    const one = tended.get(key) ?? {how, at, dishes: [], words}
+    const one = tended.get(key) ?? {how, at, dishes: [], words, task}
     if (!one.dishes.includes(id)) one.dishes.push(id)
     tended.set(key, one)
   }
   for (const load of loads)
     for (const {dish: id, draw, alreadyIn} of load.dishes) {
       const dish = byId.get(id)
-      for (const {words, fills, every, after, share} of dish?.tending ?? []) {
+      for (const task of dish?.tending ?? []) {
+        const {words, fills, every, after, share} = task
         const stay = draw.likely - load.at
         const inside = openings.filter((at) => at > load.at && at < draw.likely)
         const bake = dish!.need.minutes.likely
@@ -83,30 +88,30 @@ export function tendingOf(
         const part = share ?? (after === undefined ? undefined : after / bake)
         if (part !== undefined && part < 1) {
           if (fills) {
-            put('fill', fillingAt(load.at, draw.likely, part, inside), id, words)
+            put('fill', fillingAt(load.at, draw.likely, part, inside), id, task)
             continue
           }
           const at = load.at + rules.tick * Math.round((part * stay) / rules.tick)
           const near = inside.filter((k) => Math.abs(k - at) <= Math.max(TENDED.near, TENDED.share * stay))
           const [nearest] = near.sort((a, b) => Math.abs(a - at) - Math.abs(b - at))
-          if (nearest !== undefined) put('door', nearest, id, words)
+          if (nearest !== undefined) put('door', nearest, id, task)
           else if (
             [...tended.values()].some(
               (one) =>
-                one.how === 'own' && one.words === words && one.dishes.includes(id) && Math.abs(one.at - at) <= TENDED.together,
+                one.how === 'own' && one.task === task && one.dishes.includes(id) && Math.abs(one.at - at) <= TENDED.together,
             )
           )
             continue
-          else if (!shut(at) && at > load.at && at < draw.likely) put('own', at, id, words)
+          else if (!shut(at) && at > load.at && at < draw.likely) put('own', at, id, task)
           else short.set(`${id} ${words}`, {dish: dish!, words, wanted: 1, opened: 0})
           continue
         }
         const wanted = every === undefined ? null : Math.max(1, Math.ceil(bake / every) - 1)
-        for (const at of inside) put('door', at, id, words)
+        for (const at of inside) put('door', at, id, task)
         if (inside.length >= (wanted ?? 1)) continue
-        if (alreadyIn !== true) put('oftener', load.at, id, words)
+        if (alreadyIn !== true) put('oftener', load.at, id, task)
         short.set(`${id} ${words}`, {dish: dish!, words, wanted, opened: inside.length})
       }
     }
-  return {tended: [...tended.values()], short: [...short.values()]}
+  return {tended: [...tended.values()].map(({task: _, ...one}) => one), short: [...short.values()]}
 }

@@ -12,6 +12,7 @@ const DOES = {stir: stayPhrases('stirs'), turn: stayPhrases('turns'), baste: sta
 const OFTEN = stayPhrases('often')
 const HALF = stayPhrases('half-way')
 const EVERY = stayPhrases('every')
+const AGAIN = stayPhrases('again')
 const BAKES = stayPhrases('bakes')
 const OTHER = stayPhrases('elsewhere-tended')
 
@@ -46,7 +47,8 @@ export function readTending({tokens, source}: Section, times: readonly TimePhras
     const from = starts
     const to = Math.max(i + 1, when.to)
     const [start, end] = [tokens[from]!.start, tokens[to - 1]!.end]
-    found.push({text: source.slice(start, end), start, end, does: deed, ...when.said})
+    const text = source.slice(start, end)
+    for (const said of [when.said, ...when.again]) found.push({text, start, end, does: deed, ...said})
     i = to - 1
   }
   return found
@@ -71,6 +73,8 @@ interface When {
   readonly from: number
   readonly to: number
   readonly said: Pick<Tending, 'every' | 'after' | 'share'>
+  /** The times after the first. */
+  readonly again: readonly Pick<Tending, 'after'>[]
 }
 
 /** When, or how often, beside a deed within its sentence: the nearest that is said. */
@@ -88,30 +92,59 @@ function whenNear(tokens: readonly Token[], i: number, first: number, last: numb
 
 function whenAt(tokens: readonly Token[], k: number, last: number): When | null {
   const half = within(phraseAt(HALF, tokens, k), last)
-  if (half !== null) return {from: k, to: half.to, said: {share: 0.5}}
+  if (half !== null) return {from: k, to: half.to, said: {share: 0.5}, again: []}
   const often = within(phraseAt(OFTEN, tokens, k), last)
-  if (often !== null) return {from: k, to: often.to, said: {}}
+  if (often !== null) return {from: k, to: often.to, said: {}, again: []}
   if (within(phraseAt(EVERY, tokens, k), last) !== null) {
     const length = lengthAt(tokens, k + 1, last)
     // "Turn the fruit every day": where it stands.
-    return length === null || length.minutes > LONGEST ? null : {from: k, to: length.to, said: {every: length.minutes}}
+    return length === null || length.minutes > LONGEST ? null : {from: k, to: length.to, said: {every: length.minutes}, again: []}
   }
   if (/^(?:after|nach)$/.test(tokens[k]!.word)) {
     const length = lengthAt(tokens, k + 1, last)
-    return length === null ? null : {from: k, to: length.to, said: {after: length.minutes}}
+    if (length === null) return null
+    const said = {after: length.minutes}
+    return {from: k, said, ...againAfter(tokens, length, last)}
   }
   return null
+}
+
+/** What follows a time: "and again after an hour", "and then after another 20 minutes". Minutes from setting in, each later than the one before. */
+function againAfter(tokens: readonly Token[], first: Length, last: number): Pick<When, 'to' | 'again'> {
+  const again: {readonly after: number}[] = []
+  let {to, minutes: since} = first
+  for (;;) {
+    const joined = within(phraseAt(AGAIN, tokens, tokens[to]?.word === ',' ? to + 1 : to), last)
+    if (joined === null || !/^(?:after|nach)$/.test(tokens[joined.to]?.word ?? '')) return {to, again}
+    const next = lengthAt(tokens, joined.to + 1, last)
+    if (next === null) return {to, again}
+    // "After 20 minutes and again after 15", "after another 30": counted on from the time before.
+    since = next.more || next.minutes <= since ? since + next.minutes : next.minutes
+    to = next.to
+    again.push({after: since})
+  }
 }
 
 const within = <Row>(found: FoundPhrase<Row> | null, last: number): FoundPhrase<Row> | null =>
   found !== null && found.to <= last ? found : null
 
+const MORE = /^(?:another|further|weitere|weiteren|weiterer)$/
 const PARTS: Readonly<Record<string, number>> = {half: 0.5, halbe: 0.5, halben: 0.5, viertel: 0.25, dreiviertel: 0.75}
 
-/** "10 minutes", "the first half hour", "quarter of an hour": minutes, the middle of a range. */
-function lengthAt(tokens: readonly Token[], from: number, last: number): {readonly minutes: number; readonly to: number} | null {
+interface Length {
+  readonly minutes: number
+  readonly to: number
+  /** "Another", "further": so long from the time before. */
+  readonly more: boolean
+}
+
+/** "10 minutes", "the first half hour", "another quarter of an hour": minutes, the middle of a range. */
+function lengthAt(tokens: readonly Token[], from: number, last: number): Length | null {
   let k = from
-  while (k < last && /^(?:the|first|about|den|der|die|ersten|erste|etwa|ca|another)$/.test(tokens[k]!.word)) k++
+  let more = false
+  for (; k < last; k++)
+    if (MORE.test(tokens[k]!.word)) more = true
+    else if (!/^(?:a|the|first|about|den|der|die|ersten|erste|etwa|ca)$/.test(tokens[k]!.word)) break
   // "Alle halbe Stunde": the German word for a part stands before its unit as any other.
   const part = PARTS[tokens[k]?.word ?? '']
   const number = part === undefined ? numberAt(tokens, k) : {low: part, high: part, end: k + 1}
@@ -121,7 +154,7 @@ function lengthAt(tokens: readonly Token[], from: number, last: number): {readon
   const minutes = unit < last ? minutesIn(tokens[unit]!.word) : null
   if (minutes === null) return null
   // "Every hour": one.
-  return {minutes: (number === null ? 1 : (number.low + number.high) / 2) * minutes, to: unit + 1}
+  return {minutes: (number === null ? 1 : (number.low + number.high) / 2) * minutes, to: unit + 1, more}
 }
 
 /** "Over a low heat", "in a frying pan": no oven. */
