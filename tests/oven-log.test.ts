@@ -805,6 +805,50 @@ describe('the dishes of the day', () => {
     expect(rowOf('2 put back')).toEqual(['set in', 2, 'sure'])
     expect(rowOf('set in', 'at the back')).toEqual(['set in'])
   })
+  it('knows for how many minutes more what is not done is to stay in', () => {
+    const longer = (value: string, note = ''): unknown => {
+      const text = `---\ndate: 2027-06-12\nlit: 6:00\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 12:30 | pies | ${value} | ${note} |\n`
+      return readLog(text, 'l.md').log!.rows[0]!.longer
+    }
+    // Common practice, no source.
+    expect(longer('needs 15 min more')).toEqual({minutes: 15})
+    expect(longer('needs about 10 to 20 more minutes in the oven')).toEqual({minutes: 15})
+    expect(longer('not done', 'another quarter of an hour')).toEqual({minutes: 15})
+    expect(longer('noch nicht fertig', 'noch 10 Min')).toEqual({minutes: 10})
+    expect(longer('put back for half an hour')).toEqual({minutes: 30})
+    expect(longer('drawn raw in the middle put back 10 min')).toEqual({minutes: 10})
+    expect(longer('drawn', '2 of 4 not done, put back 10 min')).toEqual({minutes: 10})
+    expect(longer('not done yet')).toEqual({})
+    expect(longer('drawn', '2 of 4 not done')).toEqual({})
+    for (const [value, note] of [
+      ['still in the oven', ''],
+      ['put back', '10 min late'],
+      ['put back', ''],
+      ['set in', 'for 40 minutes'],
+      ['drawn 10 min late', ''],
+    ] as const)
+      expect(longer(value, note), value).toBeUndefined()
+  })
+  it('has in the oven what comes out only to be filled', () => {
+    const what = (value: string, note = ''): unknown => {
+      const text = `---\ndate: 2027-06-12\nlit: 6:00\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 12:30 | onion-quiche | ${value} | ${note} |\n`
+      const {what, still, longer} = readLog(text, 'l.md').log!.rows[0]!
+      return [what, still, longer]
+    }
+    // Common practice, no source.
+    for (const [value, note] of [
+      ['drawn to fill', ''],
+      ['out to be filled', ''],
+      ['taken out and filled', ''],
+      ['drawn', 'to fill it'],
+      ['filled', ''],
+      ['filled and put back', ''],
+      ['zum Füllen herausgenommen', ''],
+      ['gefüllt', ''],
+    ] as const)
+      expect(what(value, note), value).toEqual(['not drawn', true, undefined])
+    expect(what('drawn', 'well filled')).toEqual(['drawn', undefined, undefined])
+  })
   it('reads what bakers say for set in and drawn, English and German', () => {
     const dishes = ['french-rolls', 'custards']
     const done = (words: string): string | undefined => {

@@ -103,6 +103,31 @@ export const deedWords: readonly DeedWord[] = [
     'wartet',
     'wartet, warten, wartet noch, warten noch, muss warten, später, kommt später, kommen später',
   ),
+  // A crust that is baked blind comes out to be filled and goes on baking.
+  row(
+    'not drawn',
+    'anywhere',
+    'drawn to fill',
+    'drawn to fill, drawn to be filled, drawn for filling, drawn for its filling, drawn and filled, taken out to fill, taken out to be filled, taken out for filling, taken out and filled, came out to be filled, pulled out to fill, pulled out to be filled, out to fill, out to be filled, out for filling',
+  ),
+  row(
+    'not drawn',
+    'anywhere',
+    'zum Füllen herausgenommen',
+    'zum füllen herausgenommen, zum füllen heraus, zum füllen raus, zum füllen gezogen, zum belegen herausgenommen, zum belegen heraus, herausgenommen und gefüllt, heraus und gefüllt, gezogen und gefüllt',
+  ),
+  row(
+    'not drawn',
+    'at the end',
+    'filled',
+    'filled, filled and put back, filled and set in again, filled and back in, is filled, are filled',
+  ),
+  row(
+    'not drawn',
+    'at the end',
+    'gefüllt',
+    'gefüllt, gefüllt und wieder eingeschoben, gefüllt und wieder hinein, ist gefüllt, sind gefüllt',
+  ),
   // It was looked at and stays in the oven.
   row(
     'not drawn',

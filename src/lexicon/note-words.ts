@@ -53,6 +53,11 @@ export const noteWords: readonly NoteWord[] = [
     'ausgegangen',
     'ausgegangen, feuer ausgegangen, feuer ging aus, das feuer ging aus, feuer war aus, feuer erloschen',
   ),
+  // Beside a length of time: it is to come on top, or is how late something was done.
+  row('on top', 'more', 'more, longer, yet, another'),
+  row('on top', 'noch', 'noch, mehr, länger, weitere'),
+  row('off time', 'late', 'late, later, early, earlier, ago, over, under'),
+  row('off time', 'zu spät', 'spät, später, früh, früher, her'),
   row('pair', 'both', 'both'),
   row('pair', 'beide', 'beide, beiden'),
   // Between a number and how many there are, or whose they are: "1 of the 3 pies".

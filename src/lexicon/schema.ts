@@ -663,6 +663,8 @@ export const noteWordSchema = z.object({
     'counted',
     'part of the floor',
     'single',
+    'on top',
+    'off time',
     'pair',
     'of',
     'of all',

@@ -1,3 +1,4 @@
+import {clausesOf} from './log-clauses.js'
 import {countAt} from './log-counts.js'
 import {deedOf} from './log-deeds.js'
 import {outcomeOf, wordsIn} from './log-outcome.js'
@@ -22,12 +23,6 @@ export function backIn(text: string, note: string): 'sure' | 'again' | null {
   if (said(text, returned) || outcomeOf({text, note}) === 'underdone') return 'sure'
   return said(`${text}, ${note}`, again) ? 'again' : null
 }
-
-const clausesOf = (words: string): string[] =>
-  words
-    .split(/[,;:()]| (?:and|but|und|aber) /)
-    .map((clause) => clause.trim().replace(/^(?:and|but|und|aber) /, ''))
-    .filter((clause) => clause !== '')
 
 /** Whether a clause tells that something is in the oven, again or yet. */
 function isIn(clause: string): boolean {

@@ -21,6 +21,7 @@ import {countAt, countOnly, isAllLost, isDrawnLost, isWholeLoss, lostIn, WHOLE_L
 import {type Deed, deedMeant, deedOf, isDrawnBehind} from './log-deeds.js'
 import {dishesLike, isDish, isThing, resemblesDish} from './log-dishes.js'
 import {doorTold, isDoor, LOOKED_IN, unclearDoor} from './log-door.js'
+import {longerBy} from './log-looked.js'
 import {clockText} from './note-clock.js'
 import {mainOf, noteWordsOf} from './note-words.js'
 import {parseReading, readingKind} from './signs.js'
@@ -66,6 +67,8 @@ export interface LogRow {
   readonly emptied?: true
   /** What is not drawn is said to be in the oven, and not only not to be done. */
   readonly still?: true
+  /** It was looked at and is not done: for how many minutes more, where the row says so. */
+  readonly longer?: {readonly minutes?: number}
   /** What stands in the reading's place of a note that is kept as words: the name of a dish, it may be. */
   readonly about?: string
   /** Minutes later (+) or earlier (−) than planned that a dish was done. */
@@ -632,15 +635,18 @@ function dishEvent(
   reading: string,
   value: string,
   note: string,
-): Pick<LogRow, 'what' | 'dish' | 'count' | 'pieces' | 'lost' | 'whole' | 'off' | 'back' | 'left' | 'still'> | null {
+): Pick<LogRow, 'what' | 'dish' | 'count' | 'pieces' | 'lost' | 'whole' | 'off' | 'back' | 'left' | 'still' | 'longer'> | null {
   // "note | mixed the bread" is the note that it was written as.
   if (readingKind(reading) || /^note$/i.test(reading)) return null
   const dish = stemOf(reading).replace(/\.md$/, '')
   if (!dish) return null
   const work = deedOf(value)
   if (work?.deed === 'not drawn' && isDrawnBehind(`${value.slice(work.length)}, ${note}`)) return {what: 'drawn', dish}
-  const stillIn = (words: string): {readonly still?: true} => (isStillIn(words, note) ? {still: true} : {})
-  if (work && !isMoved(work)) return {what: work.deed, dish, ...(work.deed === 'not drawn' ? stillIn(value) : {})}
+  const minutes = longerBy(value, note)
+  const forLonger = minutes === null ? {} : {longer: {minutes}}
+  const looked = (words: string): Pick<LogRow, 'still' | 'longer'> =>
+    isStillIn(words, note) ? {still: true, ...forLonger} : {longer: {}, ...forLonger}
+  if (work && !isMoved(work)) return {what: work.deed, dish, ...(work.deed === 'not drawn' ? looked(value) : {})}
   const loss = lostIn(value)
   if (loss === null && isWholeLoss(value)) return {what: 'lost', dish, lost: WHOLE_LOSS, whole: true}
   const words = loss?.rest ?? value
@@ -651,7 +657,7 @@ function dishEvent(
   const after = named.find((rest) => isMoved(deedOf(rest)))
   const waits = named.find((rest) => deedOf(rest)?.deed === 'not drawn')
   if (before && waits !== undefined && !isDrawnBehind(`${waits}, ${note}`))
-    return {what: 'not drawn', dish, count: before.count, ...stillIn(waits)}
+    return {what: 'not drawn', dish, count: before.count, ...looked(waits)}
   const deed = after ?? words
   const done = deedOf(deed)
   if (!done || !isMoved(done)) return loss && loss.at === 0 && loss.rest === '' ? {what: 'lost', dish, lost: loss.lost} : null
@@ -676,9 +682,12 @@ function dishEvent(
   }
   if (!drawn) {
     const back = backIn(value, note)
-    return {what: 'set in', dish, ...numbers, ...(back === null ? {} : {back})}
+    return {what: 'set in', dish, ...numbers, ...(back === null ? {} : {back, ...forLonger})}
   }
-  if (isPutBack(behind, note)) return {what: 'not drawn', dish, ...(count === null ? {} : {count}), still: true}
+  // "Drawn", and beside it "to fill it".
+  if (deedOf(`${deed} ${note}`)?.deed === 'not drawn') return {what: 'not drawn', dish, ...numbers, still: true}
+  if (isPutBack(behind, note))
+    return {what: 'not drawn', dish, ...(count === null ? {} : {count}), still: true, longer: {}, ...forLonger}
   const left = leftIn(more?.rest ?? behind, note)
   // Behind a number the words may name what was drawn: how late it was begins with the next number.
   const late = more ? more.rest.slice(Math.max(0, more.rest.search(/\b(?:about|some|half|an? |\d)/i))) : behind
@@ -696,7 +705,7 @@ function dishEvent(
     what: 'drawn',
     dish,
     ...numbers,
-    ...(left === null ? {} : {left}),
+    ...(left === null ? {} : {left, longer: {}, ...forLonger}),
     ...(size?.ok && sign !== 0 ? {off: (sign * (size.value.low + size.value.high)) / 2} : {}),
   }
 }

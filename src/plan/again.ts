@@ -3,7 +3,7 @@ import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {type AskedSince, type Asking, changesAsked} from './asked-since.js'
 import {backInVain} from './back-in-vain.js'
-import {changesOf, lostOf, putBackOf} from './changes.js'
+import {changesOf, lookedAtOf, lostOf, putBackOf} from './changes.js'
 import {type Corrected, correct} from './correct.js'
 import {drawnEarly} from './drawn-early.js'
 import {emptiedForFires} from './emptied.js'
@@ -185,6 +185,7 @@ function toldOfDay(
     ...lostOf(before, log, byId),
     ...early.map(({change}) => change),
     ...putBackOf(rest, byId),
+    ...lookedAtOf(rest, byId),
     ...otherwise,
     ...changesOf(plan, again, now, byId, {
       // Without a reading it is what was set in, or was not, that makes the difference.

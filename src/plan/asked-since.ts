@@ -4,6 +4,7 @@ import type {DayAmount, Dish} from '../scale/types.js'
 import {withCount, withoutBatch} from './batches.js'
 import {changed} from './changes.js'
 import type {Followed} from './followed.js'
+import {setInOf} from './longer.js'
 import {english, phrase} from './phrases.js'
 import {rowAt} from './told.js'
 import type {Change, Day, DoneSoFar, Load, Phrase, Plan, PlannedDough} from './types.js'
@@ -106,10 +107,15 @@ export function askedAnew(before: Asking, to: AskedSince, so: SoFar): AskedAnew 
   const byId = new Map(before.dishes.map((dish) => [dish.id, dish]))
   const pairs = paired(before.lines, to.lines)
   const kept = new Set(pairs.flatMap(({old}) => old?.ids ?? []))
-  const isIn = ({dish: id, at, drawn, lost}: SoFar['set'][number]): boolean => {
+  const isIn = (one: SoFar['set'][number]): boolean => {
+    const {dish: id, drawn, lost} = one
     const dish = byId.get(id)
     return (
-      kept.has(id) || drawn !== null || lost === true || dish === undefined || rowAt(so.log, 'set in', at, dish) !== undefined
+      kept.has(id) ||
+      drawn !== null ||
+      lost === true ||
+      dish === undefined ||
+      rowAt(so.log, 'set in', setInOf(one), dish) !== undefined
     )
   }
   const set = so.set.filter(isIn)

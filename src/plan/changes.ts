@@ -165,6 +165,18 @@ export function putBackOf({done}: PlanProblem, dishes: ReadonlyMap<string, Dish>
   })
 }
 
+/** What was looked at and not done, and when it is reckoned to be: each time it was looked at once. */
+export function lookedAtOf({done}: PlanProblem, dishes: ReadonlyMap<string, Dish>): Change[] {
+  const told = new Set<string>()
+  return (done?.set ?? []).flatMap(({dish: id, drawn, longer}) => {
+    const key = `${id} ${longer?.looked}`
+    if (!longer || drawn !== null || !dishes.has(id) || told.has(key)) return []
+    told.add(key)
+    const clock = (value: number): PhraseValue => ({unit: 'clock', value})
+    return [changed(id, phrase('looked at', {at: clock(longer.looked), until: clock(longer.until)}), phrase('why log'))]
+  })
+}
+
 /** What the log says was dropped, burnt or else lost: told among the changes, since nothing takes its place but what was made again. */
 export function lostOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, Dish>): Change[] {
   return lossesOf(plan, log, dishes).map(({dish, lost, all, again, againAt}) => {

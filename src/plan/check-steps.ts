@@ -281,6 +281,9 @@ function checkDrawSteps(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<st
   }
 }
 
+/** Minutes after which what was not done is looked at again, by its step's words. */
+const LOOKED_AGAIN = 10
+
 /** Whether a draw says when it may be looked for, and how long it may be waited for, as its dishes have it. */
 function looksTold(
   problem: PlanProblem,
@@ -291,7 +294,13 @@ function looksTold(
   {ifAhead, ifBehind}: NonNullable<Step['words']>,
 ): boolean {
   const [early, late] = [figureIn(ifAhead, 'early'), figureIn(ifBehind, 'late')]
-  const low = Math.min(...drawn.map(({draw}) => draw.low))
+  // What lies behind is not looked at, nor again at once what was not done.
+  const again = (problem.done?.set ?? []).filter(({dish, longer}) => longer && drawn.some((d) => d.dish === dish))
+  const low = Math.max(
+    Math.min(...drawn.map(({draw}) => draw.low)),
+    problem.done?.now ?? Number.NEGATIVE_INFINITY,
+    ...again.map(({longer}) => longer!.looked + LOOKED_AGAIN),
+  )
   // Nothing is looked at while a receipt wants the door kept shut, nor at night.
   const shut = plan.loads.flatMap((load) =>
     fresh(load).map((d) => ({from: load.at, to: load.at + (dishes.get(d.dish)?.need.closed?.likely ?? 0)})),

@@ -1,5 +1,6 @@
 import type {FiringLog} from '../oven/log.js'
 import type {Message} from '../receipt/types.js'
+import {setInOf} from './longer.js'
 import {orderOf} from './model.js'
 import {rules} from './rules.js'
 import {placeIn, rowAt} from './told.js'
@@ -11,7 +12,9 @@ import type {PlanProblem} from './types.js'
  * @returns A warning of rule `half-hour` for each dish, at the row of the log that tells of it.
  */
 export function halfHourWanting({done, dishes}: PlanProblem, log: FiringLog): Message[] {
-  const set = (done?.set ?? []).flatMap(({dish: id, at, lost}) => {
+  const set = (done?.set ?? []).flatMap((one) => {
+    const {dish: id, lost} = one
+    const at = setInOf(one)
     const dish = dishes.find((one) => one.id === id)
     const row = dish && lost !== true ? rowAt(log, 'set in', at, dish) : undefined
     return dish && row ? [{dish, at, row, order: orderOf(dish)}] : []

@@ -193,6 +193,7 @@ export const phrases = {
   'put back in vain': 'drawn at {out} and set in again at {again}: not safe to bake on; take it out now',
   'put back': 'drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
   'put back some': '{count} of {all} drawn at {out} and set in again at {again}: reckoned as in the oven since {since}',
+  'looked at': 'not done when it was looked at at {at}: reckoned to be done at {until}',
   'left out': 'left out',
   lost: '{count} of {all} lost; not planned again',
   'lost, made again': '{count} of {all} lost; {again} made again and set in at {at}',

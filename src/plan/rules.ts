@@ -104,6 +104,8 @@ export const rules = {
   setByEggs: SET_BY_EGGS,
   /** Share of its dose that a dish has had, in the oven as it is likely to be, when it is first looked at. Common practice, no source. */
   firstLook: 0.6,
+  /** Minutes after which what is not done is looked at again, as the steps say. Common practice, no source. */
+  lookEvery: 10,
   /** Minutes beyond its draw for which what is not done is looked at again, at most. Common practice, no source. */
   lookAgain: 240,
   /** Nothing is looked at beyond the day after the bake, minutes after midnight of its day. */

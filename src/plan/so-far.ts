@@ -1,5 +1,6 @@
 import {inVain} from './back-in-vain.js'
 import {type Followed, partsByDish, take} from './followed.js'
+import {countsFrom} from './longer.js'
 import {testedSince} from './moments.js'
 import {ABOUT_THEN, type OnFires, presumedBy, type SecondHour, type ToldTime} from './presumed.js'
 import {rules} from './rules.js'
@@ -77,6 +78,7 @@ export function soFar(begun: Begun): SoFar {
     const dish = byId.get(entry.dish)
     const vain = part.back && dish && drawnAt > now ? inVain(dish, at, part.back, plan, {lit: log.lit!, ambient}) : null
     const outAt = vain ? part.back!.again : drawnAt
+    const longer = part.longer && dish && outAt > now ? countsFrom(dish, at, part.longer, plan, {lit: log.lit!, ambient}) : null
     const lost = lostAt === undefined ? {} : ({lost: true} as const)
     const instead = part.gone === 'instead' ? ({instead: true} as const) : {}
     const one = {
@@ -89,6 +91,7 @@ export function soFar(begun: Begun): SoFar {
       ...instead,
       ...(part.back ? {back: part.back} : {}),
       ...(vain ? {inVain: vain} : {}),
+      ...longer,
     }
     set.push(one)
     if (part.again && !part.gone && !vain) again.add(one)

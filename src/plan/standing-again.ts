@@ -1,6 +1,7 @@
 import type {Dish} from '../scale/types.js'
 import {ACROSS, whereIndex} from './curve.js'
 import {floorGrid} from './floor-grid.js'
+import {setInOf} from './longer.js'
 import {placedOf, placeOne} from './places.js'
 import {rules} from './rules.js'
 import type {Standing} from './standing.js'
@@ -12,7 +13,7 @@ type SetIn = DoneSoFar['set'][number]
 const outAt = ({at, drawn}: SetIn, {need}: Dish): number => drawn ?? at + need.minutes.likely
 
 /** Since when it stands where it stands now: what was drawn and set in again may have another place than before. */
-const standsFrom = ({at, back}: SetIn): number => back?.again ?? at
+const standsFrom = (one: SetIn): number => one.back?.again ?? setInOf(one)
 
 /** Minutes by which something may be done later than what it stands in front of. Common practice, no source. */
 const SOON = 60

@@ -11,6 +11,7 @@ import {fedAt, type Hands} from './hands.js'
 import {fireSigns, signOf, testedLoads} from './heat-signs.js'
 import {keepingOf} from './keeping.js'
 import {staysIn} from './keeps.js'
+import {loadedAt} from './longer.js'
 import {makingsOf} from './making.js'
 import {lineOf} from './model.js'
 import {otherTimes} from './other-time.js'
@@ -297,7 +298,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         const now = draws.get(at) ?? {ids: [], early: Number.POSITIVE_INFINITY, drawn: [], load: load.number}
         now.ids.push(d.dish)
         now.early = Math.min(now.early, d.draw.low)
-        now.drawn.push({...d, at: load.at})
+        now.drawn.push({...d, at: loadedAt(load.at, d.dish, problem.done)})
         draws.set(at, now)
       }
     }
@@ -308,8 +309,12 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       const ids = load.dishes.flatMap((d) => (!d.alreadyIn && shutFor(d.dish) >= rules.tick ? [d.dish] : []))
       if (ids.length > 0) kept.set(load.at, [...new Set(ids)])
     }
+    // Nor before now, nor before what was not done is to be looked at again.
+    const lookedAgain = (id: string): number[] =>
+      (problem.done?.set ?? []).flatMap(({dish, longer}) => (dish === id && longer ? [longer.looked + rules.lookEvery] : []))
     /** Nothing is looked at while the door is kept shut, nor at night. */
-    const mayLook = (early: number, at: number): number => {
+    const mayLook = (low: number, at: number, ids: readonly string[]): number => {
+      const early = Math.max(low, problem.done?.now ?? low, ...ids.flatMap(lookedAgain))
       const ends = [...kept].flatMap(([from, ids]) => ids.map((id) => ({from, to: from + shutFor(id)})))
       const opens = Math.max(early, ...ends.filter(({from, to}) => from < early && to > early).map(({to}) => to))
       return Math.min(at, byDayFrom(problem, opens))
@@ -376,7 +381,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       ]
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: drawnOf(ids, d.drawn, at)}), {
         sign: sign === '' ? null : p('sign own', {sign}),
-        ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at)}}),
+        ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at, ids)}}),
         behind: p(
           emptied
             ? kept.length > 0

@@ -99,6 +99,7 @@ export function standsAgain(
       again: true,
       stays: row.at,
       back: {out: saidOut!, again: row.at},
+      ...(row.longer === undefined ? {} : {longer: {at: row.at, ...row.longer}}),
     }
   })
 }

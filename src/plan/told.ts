@@ -35,6 +35,8 @@ export interface Told extends Followed {
    * lost or set in with it would have had, or its receipt's time, and where it stands nobody told.
    */
   readonly again?: true
+  /** It was looked at then and was not done: and for how many minutes more it was to stay, where the log says so. */
+  readonly longer?: {readonly at: number; readonly minutes?: number}
   /** It had been drawn and was set in again: `saidIn` is then from when on its heat counts. */
   readonly back?: Returned
 }
@@ -364,7 +366,7 @@ function countedBy(
       done.push(...drawn.map((part): Told => ({...part, saidOut: row.at})))
       const left = (p: Told): boolean => !p.waits && p.draw === due?.draw
       if (said !== null || row.left)
-        inside.splice(0, inside.length, ...inside.map((p): Told => (left(p) ? {...p, stays: row.at} : p)))
+        inside.splice(0, inside.length, ...inside.map((p): Told => (left(p) ? {...p, stays: row.at, ...longerFrom(row)} : p)))
     }
     if (row.what === 'not drawn') {
       inside.push(...inAfterAll(row, countOf(row, baked), inside, done))
@@ -419,9 +421,12 @@ function leftBy(row: LogRow, inside: readonly Told[], said: number | null): (par
     if (!isIn(part) || part.draw > Math.max(due?.draw ?? 0, row.at) || left <= 0) return [part]
     const [some, rest] = share(part, Math.min(left, part.count))
     left -= some.count
-    return [{...some, stays: row.at}, ...(rest ? [rest] : [])]
+    return [{...some, stays: row.at, ...longerFrom(row)}, ...(rest ? [rest] : [])]
   }
 }
+
+/** That what a row tells of was looked at and is not done. */
+const longerFrom = ({at, longer}: LogRow): Pick<Told, 'longer'> => (longer === undefined ? {} : {longer: {at, ...longer}})
 
 /** Which of what was not in the oven yet was lost: what the log leaves over, what it does not tell of, what was set in later. */
 const rank = (part: Told): number => (part.waits ? 0 : part.saidIn === undefined ? 1 : 2)

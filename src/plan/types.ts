@@ -84,6 +84,11 @@ export interface DoneSoFar {
      * would have given it what it has of its heat.
      */
     readonly back?: Returned
+    /**
+     * It was looked at, and was not done: `at` is then not when it was set in (`setIn`) but from when on its stay would have given it what it can
+     * have had, so that it is done at `until` at the soonest. Minutes after midnight.
+     */
+    readonly longer?: {readonly setIn: number; readonly looked: number; readonly until: number}
     /** It was set in again, and is not to be baked on: it stood outside for too long, or the oven has not the heat. It is taken to be out. */
     readonly inVain?: 'stood' | 'no heat'
   }>

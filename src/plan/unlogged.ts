@@ -4,6 +4,7 @@ import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {withoutBatch} from './batches.js'
 import {burned} from './burned.js'
+import {setInOf} from './longer.js'
 import {lineOf} from './model.js'
 import {rules} from './rules.js'
 import type {PassedOver} from './so-far.js'
@@ -15,10 +16,12 @@ import type {Plan, PlanProblem} from './types.js'
 /** What is taken to stand in the oven, though the log does not tell that it was set in. */
 export function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
   const {set} = done!
-  return set.flatMap(({dish: id, at, drawn, back}, i): Message[] => {
+  return set.flatMap((one, i): Message[] => {
+    const {dish: id, drawn, back} = one
+    const at = setInOf(one)
     const dish = dishes.get(id)
     // Parts that went in together are told of once.
-    if (set.findIndex((s) => s.dish === id && s.at === at && s.drawn === null) !== i) return []
+    if (set.findIndex((s) => s.dish === id && setInOf(s) === at && s.drawn === null) !== i) return []
     if (!dish || drawn !== null || back || rowAt(log, 'set in', at, dish)) return []
     const ago = Math.round(done!.now - at)
     return [

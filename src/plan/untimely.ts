@@ -2,6 +2,7 @@ import type {FiringLog} from '../oven/log.js'
 import type {Dish} from '../scale/types.js'
 import {partsByDish, take} from './followed.js'
 import {type InForce, lastBy} from './in-force.js'
+import {setInOf} from './longer.js'
 import {rowAt} from './told.js'
 import type {PlanProblem} from './types.js'
 
@@ -28,7 +29,9 @@ export function untimelyLoad(
   log: FiringLog,
   inForce: readonly InForce[],
 ): Untimely | null {
-  const off = done!.set.flatMap(({dish: id, at, count, lost, back}) => {
+  const off = done!.set.flatMap((one) => {
+    const {dish: id, count, lost, back} = one
+    const at = setInOf(one)
     const dish = dishes.get(id)
     if (!dish || lost || back || !rowAt(log, 'set in', at, dish)) return []
     const lateBy = ({plan}: InForce): number | null => {

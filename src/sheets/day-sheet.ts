@@ -6,7 +6,7 @@ import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {clock, dayName, dayOf, stepTime, temperatures, timeOfDay} from './figures.js'
 import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
-import {chartData, concerned, type Numbered, numbered, valueAt} from './heat-data.js'
+import {chartData, concerned, type Numbered, numbered, setInAt, valueAt} from './heat-data.js'
 import {isForNothing, standsLine} from './left-out.js'
 import {signIn, stepWords, waysTold} from './phrases.js'
 import {
@@ -495,7 +495,7 @@ export function floorSheet(view: PlanView, style: Style): Element {
       {className: ['maps', ...(plan.loads.length > 4 ? ['many'] : []), ...(plan.loads.length > 9 ? ['most'] : [])]},
       plan.loads.map((load) =>
         h('section', {className: ['map']}, [
-          h('h2', say(words, 'plan.load', {number: load.number, time: clock(load.at, style)})),
+          h('h2', say(words, 'plan.load', {number: load.number, time: clock(setInAt(load, problem), style)})),
           h('figure', floorMap(load, plan, problem, {style})),
           h(
             'ul',

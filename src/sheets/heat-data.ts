@@ -1,6 +1,7 @@
 import type {Band} from '../lexicon/schema.js'
 import type {Reading, ReadingKind} from '../oven/types.js'
 import {withoutBatch} from '../plan/batches.js'
+import {loadedAt} from '../plan/longer.js'
 import {depthOf, type StandsAt, standsAt, withVessels} from '../plan/stands-at.js'
 import type {Load, Plan, PlanProblem, Step} from '../plan/types.js'
 import {slug, slugOf} from '../scale/slug.js'
@@ -129,6 +130,11 @@ export function numbered(plan: Plan, problem: PlanProblem): Numbered[] {
       })
   }
   return out
+}
+
+/** When a load was set in, minutes after midnight: its hour, unless all of it is reckoned to want longer than that tells. */
+export function setInAt({at, dishes}: Plan['loads'][number], {done}: PlanProblem): number {
+  return Math.max(...dishes.map(({dish}) => loadedAt(at, dish, done)))
 }
 
 /**

@@ -20,7 +20,7 @@ import {
   wood,
 } from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
-import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
+import {chartData, dishTitle, type Numbered, numbered, setInAt} from './heat-data.js'
 import {isForNothing, standsLine} from './left-out.js'
 import {changeWords, reasonOf, remedyLines, suggestionsOf, waysTold, wordsInTurn} from './phrases.js'
 import {inWords, messageWords, sizedLines, vesselName} from './said.js'
@@ -353,7 +353,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     const dishes = numbered(plan, problem)
     const widths = [3, width - 3 - 4 * 2 - 8 - 23 - 14 - 2, 8, 23, 14]
     for (const load of plan.loads) {
-      out.push(say(words, 'plan.load', {number: load.number, time: clock(load.at, style)}))
+      out.push(say(words, 'plan.load', {number: load.number, time: clock(setInAt(load, problem), style)}))
       for (const dish of dishes.filter((entry) => entry.load === load.number))
         out.push(
           ...columns(
@@ -525,7 +525,7 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
     blocks.push(`## ${words['plan.loads']}`)
     const dishes = numbered(plan, problem)
     for (const load of plan.loads) {
-      blocks.push(`### ${md(say(words, 'plan.load', {number: load.number, time: clock(load.at, style)}))}`)
+      blocks.push(`### ${md(say(words, 'plan.load', {number: load.number, time: clock(setInAt(load, problem), style)}))}`)
       blocks.push(
         markdownTable(
           (['col.number', 'col.dish', 'col.count', 'col.where', 'col.heatIn', 'col.draw', 'col.heatOut'] as const).map(

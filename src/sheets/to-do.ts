@@ -1,3 +1,4 @@
+import {loadedAt} from '../plan/longer.js'
 import {listed} from '../plan/phrases.js'
 import type {Plan, PlanProblem, Step} from '../plan/types.js'
 import {clock} from './figures.js'
@@ -50,8 +51,8 @@ export function inOvenNow(plan: Plan, problem: PlanProblem, style: Style): strin
   const inside = numbered(plan, problem).filter(({load, id}) => already.has(`${load} ${id}`))
   if (inside.length === 0) return done.now < plan.ready ? null : say(words, 'plan.noneInNow', {time})
   const sum = (some: readonly {readonly count: number}[]): number => some.reduce((all, {count}) => all + count, 0)
-  const dishes = inside.map(({title, from}) => {
-    const since = {dish: title, time: clock(from, style)}
+  const dishes = inside.map(({id, title, from}) => {
+    const since = {dish: title, time: clock(loadedAt(from, id, done), style)}
     const count = sum(inside.filter((one) => one.title === title && one.from === from))
     // Who set all of it in sees that the log has not said so.
     const all = sum(problem.dishes.filter(({id}) => dishTitle(problem, id) === title))

@@ -193,6 +193,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'put back': 'um {out} ausgezogen und um {again} wieder eingeschossen: gerechnet, als wäre es seit {since} im Ofen',
   'put back some':
     '{count} von {all} um {out} ausgezogen und um {again} wieder eingeschossen: gerechnet, als wären sie seit {since} im Ofen',
+  'looked at': 'um {at} nachgesehen und noch nicht gar: gerechnet, als wäre es um {until} fertig',
   'left out': 'weggelassen',
   lost: '{count} von {all} verloren; wird nicht neu geplant',
   'lost, made again': '{count} von {all} verloren; {again} neu gemacht und um {at} eingeschossen',
