@@ -6,7 +6,9 @@ import {planDay} from '../src/plan/planner.js'
 import {stepsOf} from '../src/plan/steps.js'
 import type {Load, Plan, PlannedDough, PlanProblem, Step} from '../src/plan/types.js'
 import {stepWords} from '../src/sheets/phrases.js'
+import {plainStyle} from '../src/sheets/style.js'
 import {styleOf} from '../src/sheets/style-of.js'
+import {inOvenNow} from '../src/sheets/to-do.js'
 import {dish, problem} from './plan-fixtures.js'
 
 /** An invented day planned again once its dough was mixed. That a dough mixed at once is one, however it goes in: common practice, no source. */
@@ -119,4 +121,30 @@ it('doughs that were mixed for two loads are told apart, and so is what is not m
   ])
   const {steps} = rest([{...own, mixed: null}], [3, 3]).plan
   expect(steps.flatMap(({action, say}) => (action === 'mix' ? [say] : []))).toHaveLength(2)
+})
+
+describe('a load of which some is in, and the rest goes in at the same hour', () => {
+  it('has the rest of its dough, as it was mixed and shaped, and says how many are in', () => {
+    const at = whole.at
+    const doughs: PlannedDough[] = [{dish: 'bread', load: 1, mixed, cool: false, whole: true, shaped: at - 55}]
+    const done = {now: at, lit: morning.lit, set: [{dish: 'bread', count: 2, at, drawn: null, placed: []}], plan: morning, doughs}
+    const today: PlanProblem = {...asked, done}
+    const [entry] = whole.dishes as [Load['dishes'][number]]
+    const loads = [
+      {
+        ...whole,
+        placed: [],
+        dishes: [
+          {...entry, count: 2, alreadyIn: true},
+          {...entry, count: 4},
+        ],
+      },
+    ]
+    const {steps, messages} = stepsOf(today, {...morning, loads})
+    const plan = {...morning, loads, steps, messages}
+    expect(ofDough(plan).map(({action, at: when}) => [action, when])).toContainEqual(['mix', mixed])
+    expect(ofDough(plan).map(({action}) => action)).toContain('shape')
+    expect(wrong({today, plan})).toEqual([])
+    expect(inOvenNow(plan, today, plainStyle)).toContain('(2 of 6, since')
+  })
 })

@@ -249,9 +249,11 @@ function wantedOf(problem: PlanProblem, plan: Hours): Wanted[] {
     for (const d of load.dishes) {
       const own = batches.get(d.dish) ?? []
       batches.set(d.dish, own)
-      const same = own.find((one) => one.load === load)
+      // Of a load that was noted as it went in, some may be in and the rest be set in at the same hour.
+      const fresh = !d.alreadyIn
+      const same = own.find((one) => one.load === load && one.fresh === fresh)
       if (same) same.count += d.count
-      else own.push({load, count: d.count, fresh: !d.alreadyIn})
+      else own.push({load, count: d.count, fresh})
     }
   for (const [id, own] of batches) {
     const dish = byId.get(id)

@@ -50,10 +50,14 @@ export function inOvenNow(plan: Plan, problem: PlanProblem, style: Style): strin
   )
   const inside = numbered(plan, problem).filter(({load, id}) => already.has(`${load} ${id}`))
   if (inside.length === 0) return done.now < plan.ready ? null : say(words, 'plan.noneInNow', {time})
+  // The rest of a load may be set in at the same hour, and be one number with what is in.
+  const within = plan.loads.flatMap(({at, dishes}) =>
+    dishes.flatMap((d) => (d.alreadyIn === true ? [{title: dishTitle(problem, d.dish), from: at, count: d.count}] : [])),
+  )
   const sum = (some: readonly {readonly count: number}[]): number => some.reduce((all, {count}) => all + count, 0)
   const dishes = inside.map(({id, title, from}) => {
     const since = {dish: title, time: clock(loadedAt(from, id, done), style)}
-    const count = sum(inside.filter((one) => one.title === title && one.from === from))
+    const count = sum(within.filter((one) => one.title === title && one.from === from))
     // Who set all of it in sees that the log has not said so.
     const all = sum(problem.dishes.filter(({id}) => dishTitle(problem, id) === title))
     return count < all ? say(words, 'plan.partInSince', {...since, count, all}) : say(words, 'plan.inSince', since)
