@@ -41,6 +41,18 @@ export const deedWords: readonly DeedWord[] = [
     'herausgenommen',
     'herausgenommen, herausgeholt, rausgenommen, rausgeholt, ausgezogen, herausgezogen, gezogen',
   ),
+  row(
+    'drawn',
+    'anywhere',
+    'zum Füllen herausgenommen',
+    'zum füllen herausgenommen, zum füllen herausgeholt, zum füllen rausgenommen, zum füllen rausgeholt, zum füllen heraus, zum füllen raus, zum füllen gezogen',
+  ),
+  row(
+    'drawn',
+    'anywhere',
+    'out to fill',
+    'out to fill, out to be filled, out for filling, out for the filling, out for its filling',
+  ),
   row('drawn', 'of a dish', 'drew', 'draw, drew, took out, pulled, removed, unloaded, aus dem ofen'),
   row('drawn', 'short', 'out', 'out, raus, heraus'),
   row('mixed', 'at the end', 'mixed', 'mixed, kneaded, dough mixed, dough kneaded'),

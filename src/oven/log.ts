@@ -21,6 +21,7 @@ import {countAt, countOnly, isAllLost, isDrawnLost, isWholeLoss, lostIn, WHOLE_L
 import {type Deed, deedMeant, deedOf, isDrawnBehind} from './log-deeds.js'
 import {dishesLike, isDish, isThing, resemblesDish} from './log-dishes.js'
 import {doorTold, isDoor, LOOKED_IN, unclearDoor} from './log-door.js'
+import {isFilledSince, isToFill} from './log-filling.js'
 import {clockText} from './note-clock.js'
 import {mainOf, noteWordsOf} from './note-words.js'
 import {parseReading, readingKind} from './signs.js'
@@ -66,6 +67,8 @@ export interface LogRow {
   readonly emptied?: true
   /** What is not drawn is said to be in the oven, and not only not to be done. */
   readonly still?: true
+  /** It is `out` to be filled, its crust baked blind, or `in` again since: not drawn all the while. */
+  readonly filling?: 'out' | 'in'
   /** What stands in the reading's place of a note that is kept as words: the name of a dish, it may be. */
   readonly about?: string
   /** Minutes later (+) or earlier (−) than planned that a dish was done. */
@@ -365,7 +368,13 @@ export function readLog(
           'check the time, and “raked” in the front matter',
         )
       if (event) {
-        rows.push({...basis, ...event, ...(event.whole && event.what === 'lost' ? leftOf(rows, event.dish) : {})})
+        const filled = event.what === 'set in' && isFilledSince(rows, event.dish, at)
+        rows.push({
+          ...basis,
+          ...event,
+          ...(filled ? {what: 'not drawn' as const, still: true as const, filling: 'in' as const} : {}),
+          ...(event.whole && event.what === 'lost' ? leftOf(rows, event.dish) : {}),
+        })
         if (event.dish !== undefined && options.dishes !== undefined && !isDish(event.dish, options.dishes))
           say(
             offset(where.reading),
@@ -632,7 +641,7 @@ function dishEvent(
   reading: string,
   value: string,
   note: string,
-): Pick<LogRow, 'what' | 'dish' | 'count' | 'pieces' | 'lost' | 'whole' | 'off' | 'back' | 'left' | 'still'> | null {
+): Pick<LogRow, 'what' | 'dish' | 'count' | 'pieces' | 'lost' | 'whole' | 'off' | 'back' | 'left' | 'still' | 'filling'> | null {
   // "note | mixed the bread" is the note that it was written as.
   if (readingKind(reading) || /^note$/i.test(reading)) return null
   const dish = stemOf(reading).replace(/\.md$/, '')
@@ -679,6 +688,8 @@ function dishEvent(
     return {what: 'set in', dish, ...numbers, ...(back === null ? {} : {back})}
   }
   if (isPutBack(behind, note)) return {what: 'not drawn', dish, ...(count === null ? {} : {count}), still: true}
+  if (lost === undefined && !whole && isToFill(value, note))
+    return {what: 'not drawn', dish, ...numbers, still: true, filling: 'out'}
   const left = leftIn(more?.rest ?? behind, note)
   // Behind a number the words may name what was drawn: how late it was begins with the next number.
   const late = more ? more.rest.slice(Math.max(0, more.rest.search(/\b(?:about|some|half|an? |\d)/i))) : behind
