@@ -838,12 +838,11 @@ describe('the dishes of the day', () => {
     // Common practice, no source.
     for (const [value, note] of [
       ['drawn to fill', ''],
-      ['out to be filled', ''],
       ['taken out and filled', ''],
       ['drawn', 'to fill it'],
       ['filled', ''],
       ['filled and put back', ''],
-      ['zum Füllen herausgenommen', ''],
+      ['gezogen und gefüllt', ''],
       ['gefüllt', ''],
     ] as const)
       expect(what(value, note), value).toEqual(['not drawn', true, undefined])

@@ -13,7 +13,7 @@ import {problemOf} from '../src/plan/problem.js'
 import {standingAgain} from '../src/plan/standing-again.js'
 import {lossesOf, toldOf} from '../src/plan/told.js'
 import type {Load, Plan} from '../src/plan/types.js'
-import {drawnUnlogged, setInBeyond} from '../src/plan/unlogged.js'
+import {drawnBeyond, drawnUnlogged, setInBeyond} from '../src/plan/unlogged.js'
 import type {Message} from '../src/receipt/types.js'
 import {namesInLog} from '../src/scale/slug.js'
 import {changeWords} from '../src/sheets/phrases.js'
@@ -445,6 +445,19 @@ describe('what a log with numbers tells of the parts of a plan', () => {
     expect(beyond([605, '9 set in'])).toBe(1)
     expect(beyond([605, '9 pies set in'])).toBe(1)
     expect(beyond([605, '24 biscuits set in'])).toBe(0)
+  })
+  it('tells of more drawn or put back than there are, and takes all there are', () => {
+    const dishes = new Map([['pies', pies]])
+    const told = (...rows: readonly (readonly [number, string, string?])[]): readonly string[] => {
+      const log = logOf(360, 480, rows)
+      return [...setInBeyond(dishes, log), ...drawnBeyond(dishes, log)].map(({rule, line, reason}) => `${rule} ${line} ${reason}`)
+    }
+    expect(told([605, 'set in'], [640, 'drawn 9'], [645, '99 put back'])).toEqual([
+      expect.stringMatching(/^drawn-beyond 10 Mutton pies: 9 drawn by the log, and the day asks for 8:/),
+      expect.stringMatching(/^drawn-beyond 11 Mutton pies: 99 put back by the log, and the day asks for 8:/),
+    ])
+    expect(told([605, 'set in'], [640, 'drawn 8'], [645, '8 put back'])).toEqual([])
+    expect(told([605, 'set in'], [640, 'drawn 24 biscuits'])).toEqual([])
   })
   it('has in the oven again what was drawn and put back, and takes off its heat what it was outside', () => {
     const {low, likely} = pies.need.minutes

@@ -41,6 +41,18 @@ export const deedWords: readonly DeedWord[] = [
     'herausgenommen',
     'herausgenommen, herausgeholt, rausgenommen, rausgeholt, ausgezogen, herausgezogen, gezogen',
   ),
+  row(
+    'drawn',
+    'anywhere',
+    'zum Füllen herausgenommen',
+    'zum füllen herausgenommen, zum belegen herausgenommen, zum füllen herausgeholt, zum füllen rausgenommen, zum füllen rausgeholt, zum füllen heraus, zum füllen raus, zum füllen gezogen',
+  ),
+  row(
+    'drawn',
+    'anywhere',
+    'out to fill',
+    'out to fill, out to be filled, out for filling, out for the filling, out for its filling',
+  ),
   row('drawn', 'of a dish', 'drew', 'draw, drew, took out, pulled, removed, unloaded, aus dem ofen'),
   row('drawn', 'short', 'out', 'out, raus, heraus'),
   row('mixed', 'at the end', 'mixed', 'mixed, kneaded, dough mixed, dough kneaded'),
@@ -103,19 +115,7 @@ export const deedWords: readonly DeedWord[] = [
     'wartet',
     'wartet, warten, wartet noch, warten noch, muss warten, später, kommt später, kommen später',
   ),
-  // A crust that is baked blind comes out to be filled and goes on baking.
-  row(
-    'not drawn',
-    'anywhere',
-    'drawn to fill',
-    'drawn to fill, drawn to be filled, drawn for filling, drawn for its filling, drawn and filled, taken out to fill, taken out to be filled, taken out for filling, taken out and filled, came out to be filled, pulled out to fill, pulled out to be filled, out to fill, out to be filled, out for filling',
-  ),
-  row(
-    'not drawn',
-    'anywhere',
-    'zum Füllen herausgenommen',
-    'zum füllen herausgenommen, zum füllen heraus, zum füllen raus, zum füllen gezogen, zum belegen herausgenommen, zum belegen heraus, herausgenommen und gefüllt, heraus und gefüllt, gezogen und gefüllt',
-  ),
+  // A crust that was baked blind bakes on once it is filled.
   row(
     'not drawn',
     'at the end',

@@ -78,6 +78,13 @@ export const noteWords: readonly NoteWord[] = [
   // Of what is set in: it has been in the oven before; "again" may be said of the next batch too.
   row('put back', 'back', 'back, returned, zurück, zurückgestellt, zurückgeschoben'),
   row('again', 'again', 'again, once more, wieder, nochmal, nochmals, noch einmal'),
+  // Of a crust baked blind: out for its filling, and not done.
+  row(
+    'to fill',
+    'to fill',
+    'to fill, to fill it, to fill them, to be filled, for filling, for the filling, for its filling, for their filling, and filled',
+  ),
+  row('to fill', 'zum Füllen', 'zum füllen, zum belegen, zur füllung, für die füllung, und gefüllt'),
   // A dish of the day may be a compound of it: „Brot“ of „Roggenmischbrot“.
   row(
     'end of a name',

@@ -673,6 +673,7 @@ export const noteWordSchema = z.object({
     'dough worked',
     'put back',
     'again',
+    'to fill',
     'end of a name',
     'fire out',
     'door',

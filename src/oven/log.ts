@@ -21,6 +21,7 @@ import {countAt, countOnly, isAllLost, isDrawnLost, isWholeLoss, lostIn, WHOLE_L
 import {type Deed, deedMeant, deedOf, isDrawnBehind} from './log-deeds.js'
 import {dishesLike, isDish, isThing, resemblesDish} from './log-dishes.js'
 import {doorTold, isDoor, LOOKED_IN, unclearDoor} from './log-door.js'
+import {isFilledSince, isToFill} from './log-filling.js'
 import {longerBy} from './log-looked.js'
 import {clockText} from './note-clock.js'
 import {mainOf, noteWordsOf} from './note-words.js'
@@ -69,6 +70,8 @@ export interface LogRow {
   readonly still?: true
   /** It was looked at and is not done: for how many minutes more, where the row says so. */
   readonly longer?: {readonly minutes?: number}
+  /** It is `out` to be filled, its crust baked blind, or `in` again since: not drawn all the while. */
+  readonly filling?: 'out' | 'in'
   /** What stands in the reading's place of a note that is kept as words: the name of a dish, it may be. */
   readonly about?: string
   /** Minutes later (+) or earlier (−) than planned that a dish was done. */
@@ -368,7 +371,13 @@ export function readLog(
           'check the time, and “raked” in the front matter',
         )
       if (event) {
-        rows.push({...basis, ...event, ...(event.whole && event.what === 'lost' ? leftOf(rows, event.dish) : {})})
+        const filled = event.what === 'set in' && isFilledSince(rows, event.dish, at)
+        rows.push({
+          ...basis,
+          ...event,
+          ...(filled ? {what: 'not drawn' as const, still: true as const, filling: 'in' as const} : {}),
+          ...(event.whole && event.what === 'lost' ? leftOf(rows, event.dish) : {}),
+        })
         if (event.dish !== undefined && options.dishes !== undefined && !isDish(event.dish, options.dishes))
           say(
             offset(where.reading),
@@ -635,7 +644,10 @@ function dishEvent(
   reading: string,
   value: string,
   note: string,
-): Pick<LogRow, 'what' | 'dish' | 'count' | 'pieces' | 'lost' | 'whole' | 'off' | 'back' | 'left' | 'still' | 'longer'> | null {
+): Pick<
+  LogRow,
+  'what' | 'dish' | 'count' | 'pieces' | 'lost' | 'whole' | 'off' | 'back' | 'left' | 'still' | 'longer' | 'filling'
+> | null {
   // "note | mixed the bread" is the note that it was written as.
   if (readingKind(reading) || /^note$/i.test(reading)) return null
   const dish = stemOf(reading).replace(/\.md$/, '')
@@ -684,10 +696,10 @@ function dishEvent(
     const back = backIn(value, note)
     return {what: 'set in', dish, ...numbers, ...(back === null ? {} : {back, ...forLonger})}
   }
-  // "Drawn", and beside it "to fill it".
-  if (deedOf(`${deed} ${note}`)?.deed === 'not drawn') return {what: 'not drawn', dish, ...numbers, still: true}
   if (isPutBack(behind, note))
     return {what: 'not drawn', dish, ...(count === null ? {} : {count}), still: true, longer: {}, ...forLonger}
+  if (lost === undefined && !whole && isToFill(value, note))
+    return {what: 'not drawn', dish, ...numbers, still: true, filling: 'out'}
   const left = leftIn(more?.rest ?? behind, note)
   // Behind a number the words may name what was drawn: how late it was begins with the next number.
   const late = more ? more.rest.slice(Math.max(0, more.rest.search(/\b(?:about|some|half|an? |\d)/i))) : behind

@@ -14,11 +14,21 @@ import {coldFood, coldWhenDrawn, drawnLate} from './left-in.js'
 import {momentsOf, toldBy, wentOtherwise} from './moments.js'
 import type {PlanOptions} from './options.js'
 import {outForFire, outForFireToCome, outUnfinished} from './out-for-fire.js'
+import {outToFill} from './out-to-fill.js'
 import {byOwnNames} from './own-names.js'
 import {rules} from './rules.js'
 import {type SpareBaked, spareBaked, spareSetIn} from './spare-set-in.js'
 import type {Change, Day, Fired, Plan, PlanProblem} from './types.js'
-import {drawnUnlogged, goneUnlogged, notInUnlogged, rakingUnlogged, setInBeyond, unlogged, woodUnlogged} from './unlogged.js'
+import {
+  drawnBeyond,
+  drawnUnlogged,
+  goneUnlogged,
+  notInUnlogged,
+  rakingUnlogged,
+  setInBeyond,
+  unlogged,
+  woodUnlogged,
+} from './unlogged.js'
 import {unrisen} from './unrisen.js'
 import {untimelyLoad} from './untimely.js'
 import {unfinished} from './wanting.js'
@@ -61,7 +71,7 @@ export function planAgain(
 ): {plan: Plan; problem: PlanProblem; said: readonly string[]} {
   const {asked} = input
   const {log: noted, relit} = oneFire(byOwnNames(written, asked ? named(problem.dishes, asked) : problem.dishes), plan)
-  const log = emptiedForFires(noted)
+  const log = emptiedForFires(outToFill(noted, problem.dishes))
   const now = input.now ?? Math.max(log.lit!, log.raked ?? log.lit!, ...noted.rows.map((r) => r.at))
   const {before, made, inForce, begun, asking} = followedUntil(now, input, problem, plan, log, known)
   const anew = askedFrom(asked, asking, Number.POSITIVE_INFINITY)
@@ -197,6 +207,7 @@ function toldOfDay(
   ]
   const cold = [...coldFood(rest, again, log), ...coldWhenDrawn(rest, log)]
   const notEaten = new Set(cold.map(({dish}) => dish))
+  const ofDay = new Map(rest.dishes.map((dish) => [dish.id, dish]))
   const outToCome = outUnfinished(rest, again).map(({dish}) => dish.id)
   const messages = [
     ...cold.map(({message}) => message),
@@ -207,7 +218,8 @@ function toldOfDay(
     ...backInVain(rest, byId, log),
     ...halfHourWanting(rest, log),
     ...spareSetIn(baked, log),
-    ...setInBeyond(new Map(rest.dishes.map((dish) => [dish.id, dish])), log),
+    ...setInBeyond(ofDay, log),
+    ...drawnBeyond(ofDay, log),
     ...notInUnlogged(passedOver, rest, byId),
     ...unlogged(rest, byId, log),
     ...goneUnlogged(rest, byId, log, notEaten),

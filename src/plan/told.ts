@@ -197,11 +197,34 @@ export function beyondAsked(log: FiringLog, dishes: ReadonlyMap<string, Dish>): 
     for (const row of rows) {
       lost += row.lost ?? 0
       if (row.what !== 'set in' || row.count === undefined || (row.pieces && row.count > asked)) continue
+      // More put back than there are is told of by itself.
+      if (back.has(row) && row.back === 'sure' && row.count > asked) continue
       said += row.count - (back.get(row)?.count ?? 0)
       if (said > asked + lost) return [{dish: same[0]!, said, asked, row}]
     }
     return []
   })
+}
+
+/** More vessels that a row of the log says were drawn, or put back, than the day asks for of the dishes it calls alike. */
+export interface TooMany {
+  readonly dish: Dish
+  readonly what: 'drawn' | 'put back'
+  readonly said: number
+  readonly asked: number
+  readonly row: LogRow
+}
+
+/** Rows that have more drawn at once, or put back, than there are: all there are is taken for what they say. */
+export function moreThanThereAre(log: FiringLog, dishes: ReadonlyMap<string, Dish>): TooMany[] {
+  return [...new Set(alikeIn([], log, dishes).values())].flatMap(({same, baked: asked, rows}) =>
+    rows.flatMap((row): TooMany[] => {
+      const {count: said = 0, pieces} = row
+      const back = row.what === 'set in' && row.back === 'sure'
+      const what = row.what === 'drawn' ? 'drawn' : back ? 'put back' : null
+      return what === null || pieces || said <= asked ? [] : [{dish: same[0]!, what, said, asked, row}]
+    }),
+  )
 }
 
 /** What the log says was lost of the dishes it calls alike. */

@@ -8,7 +8,7 @@ import {setInOf} from './longer.js'
 import {lineOf} from './model.js'
 import {rules} from './rules.js'
 import type {PassedOver} from './so-far.js'
-import {beyondAsked, placeIn, rowAt} from './told.js'
+import {beyondAsked, moreThanThereAre, placeIn, rowAt} from './told.js'
 import type {Plan, PlanProblem} from './types.js'
 
 /** What is taken to have been done as planned, though the log does not tell of it. */
@@ -68,6 +68,19 @@ export function setInBeyond(dishes: ReadonlyMap<string, Dish>, log: FiringLog): 
       rule: 'set-in-beyond',
       reason: `${withoutBatch(dish.title)}: ${said} set in by the log, and the day asks for ${asked}: the plan knows nothing of the heat and the place of the rest`,
       suggest: 'put the number right, or write in the day how many there are, and plan again',
+    }),
+  )
+}
+
+/** More of a dish drawn at once, or put back, than the day asks for: a slip of the pen, or a number of something else. */
+export function drawnBeyond(dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
+  return moreThanThereAre(log, dishes).map(
+    ({dish, what, said, asked, row}): Message => ({
+      ...placeIn(log, row.line),
+      severity: 'warning',
+      rule: 'drawn-beyond',
+      reason: `${withoutBatch(dish.title)}: ${said} ${what} by the log, and the day asks for ${asked}: it is taken for all there are`,
+      suggest: 'put the number right, and plan again',
     }),
   )
 }

@@ -449,6 +449,15 @@ export const deMessages: Book['sentences'] = [
     'wenn es im Ofen ist, aufschreiben, wann es eingeschossen wurde, und neu planen',
   ],
   [
+    '{dish}: {n} drawn by the log, and the day asks for {n2}: it is taken for all there are',
+    '{dish}: laut Log {n} ausgezogen, der Tag verlangt aber {n2}: gerechnet wird mit allen, die es gibt',
+  ],
+  [
+    '{dish}: {n} put back by the log, and the day asks for {n2}: it is taken for all there are',
+    '{dish}: laut Log {n} wieder eingeschossen, der Tag verlangt aber {n2}: gerechnet wird mit allen, die es gibt',
+  ],
+  ['put the number right, and plan again', 'die Zahl berichtigen und neu planen'],
+  [
     '{dish}: {n} set in by the log, and the day asks for {n2}: the plan knows nothing of the heat and the place of the rest',
     '{dish}: laut Log {n} eingeschossen, der Tag verlangt aber {n2}: von Hitze und Platz der übrigen weiß der Plan nichts',
   ],
