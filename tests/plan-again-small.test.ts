@@ -157,18 +157,25 @@ describe('a row of pans in an oven one pan wide, and one that has to go in befor
     }))
     expect(check(asked, {...plan, loads: through}).map((v) => v.rule)).toContain('reach')
   })
-  it('but is drawn when it is done where the other was set in later before it and outlasts it: that is to be shifted aside', () => {
-    const asked = inLine(60, 150)
-    const [first, last] = asked.done!.set
-    const later = {...asked, done: {...asked.done!, set: [first!, {...last!, at: 500}]}}
-    const plan = planDay(later, {simulate, effort: 'quick'})
-    const [deeper, outer] = drawsOf(plan)
-    expect(deeper).toBeLessThan(outer!)
-    expect(check(later, plan)).toEqual([expect.objectContaining({dish: 'behind 0', rule: 'reach', noted: true})])
-    expect(plan.messages.filter((m) => m.rule === 'log-places').map((m) => m.suggest)).toEqual([
-      'when it is drawn, shift aside or take out what stands before it',
-    ])
-  })
+  it.each([
+    ['later', 500],
+    ['sooner', 470],
+  ])(
+    'but is drawn when it is done where the other was set in %s before it and outlasts it: that is to be shifted aside',
+    (_, at) => {
+      const asked = inLine(60, 150)
+      const [first, last] = asked.done!.set
+      const later = {...asked, done: {...asked.done!, set: [first!, {...last!, at}]}}
+      const plan = planDay(later, {simulate, effort: 'quick'})
+      const outOf = (dish: string): number => plan.loads.flatMap((l) => l.dishes).find((d) => d.dish === dish)!.draw.likely
+      const [deeper, outer] = [outOf('behind 0'), outOf(last!.dish)]
+      expect(deeper).toBeLessThan(outer!)
+      expect(check(later, plan)).toEqual([expect.objectContaining({dish: 'behind 0', rule: 'reach', noted: true})])
+      expect(plan.messages.filter((m) => m.rule === 'log-places').map((m) => m.suggest)).toEqual([
+        'when it is drawn, shift aside or take out what stands before it',
+      ])
+    },
+  )
   it('and waits for nothing where both would stand in one place: nobody knows which is before the other', () => {
     const asked = inLine(60, 150)
     const [first, last] = asked.done!.set

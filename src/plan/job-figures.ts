@@ -178,7 +178,8 @@ const ROUNDED = 0.002
 
 /**
  * For each job that is in the oven already, the others in it that have to be drawn before it can be. Where two would stand in one place, nobody
- * knows which is in the way of the other; and what was set in later and wants longer than the one behind it bears is shifted aside for that.
+ * knows which is in the way of the other; and what was set in at another time and wants longer than the one behind it bears is shifted aside for
+ * that: so it was when the one behind was set in past it.
  */
 function inFront(jobs: readonly Job[], grid: FloorGrid): number[][] {
   const bodies = jobs.map(({dish, stood}) => (stood ?? []).map((v) => bodyOf(dish.vessel, v)))
@@ -190,7 +191,7 @@ function inFront(jobs: readonly Job[], grid: FloorGrid): number[][] {
   const waitsFor = (u: number, v: number): boolean => {
     const [behind, front] = [jobs[u]!, jobs[v]!]
     const outlasts = front.since! + front.dish.need.minutes.likely > behind.since! + behind.dish.need.minutes.high
-    return lies(v, u) && (front.since! <= behind.since! || staysIn(behind.dish.need) || !outlasts)
+    return lies(v, u) && (front.since === behind.since || staysIn(behind.dish.need) || !outlasts)
   }
   return jobs.map((job, u) =>
     job.since === null ? [] : jobs.flatMap((other, v) => (v !== u && other.since !== null && waitsFor(u, v) ? [v] : [])),
