@@ -355,10 +355,19 @@ export function settleIn(
   })
 }
 
-/** Stand the vessels of one dish beside what stands, none of which is moved; null where they find no place. */
-export function placeOne(grid: FloorGrid, fixed: readonly Standing[], item: ToPlace): readonly Standing[] | null {
+/**
+ * Stand the vessels of one dish beside what stands, none of which is moved; null where they find no place.
+ *
+ * @param vessels where they are to stand, if all of them can
+ */
+export function placeOne(
+  grid: FloorGrid,
+  fixed: readonly Standing[],
+  item: ToPlace,
+  vessels: readonly Seat[] | null = null,
+): readonly Standing[] | null {
   const inside = fixed.map((vessel) => [vessel])
-  const asked: Asked = {item, vessels: null}
+  const asked: Asked = {item, vessels}
   for (const style of dayStyles) {
     const {placed, hopeless} = tryDay(grid, inside, [asked], style)
     const bodies = placed.get(asked)

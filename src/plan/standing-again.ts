@@ -20,7 +20,7 @@ const SOON = 60
 
 /**
  * What has been set in, with places for what no plan has one for. Where what was made again after a loss was to stand something else may stand
- * by then, and what was left out of the plan was to stand nowhere: both are taken to stand where there is room, and out of the way of what is drawn
+ * by then, and what was left out of the plan was to stand nowhere: both are taken to stand where they were to, or had stood, if that is free, and else where there is room, and out of the way of what is drawn
  * long before. Where there is none nobody knows where it stands: told of, and in nobody's way.
  *
  * @param again those of `set` of whose place no plan tells
@@ -48,15 +48,21 @@ export function standingAgain(
     if (!again.has(one) || !dish) return one
     const zones = [...new Set(one.placed.map(({zone}) => whereIndex(zone)))]
     const roomTill = (to: number): readonly Standing[] | null =>
-      placeOne(grid, fixed, {
-        dish,
-        first: one.placed[0]?.number ?? before + 1,
-        count: one.count,
-        from: standsFrom(one),
-        to,
-        where: zones.length === 1 ? zones[0]! : ACROSS,
-        fits: [true, true, true],
-      })
+      placeOne(
+        grid,
+        fixed,
+        {
+          dish,
+          first: one.placed[0]?.number ?? before + 1,
+          count: one.count,
+          from: standsFrom(one),
+          to,
+          where: zones.length === 1 ? zones[0]! : ACROSS,
+          fits: [true, true, true],
+        },
+        // What comes out and goes in again goes where it came from, if that is free.
+        one.placed,
+      )
     const out = outAt(one, dish)
     // However soon it may be out, it stands beside what is in the oven when it is set in.
     const found = roomTill(out) ?? roomTill(Math.max(standsFrom(one) + rules.tick, out - SOON))
