@@ -20,7 +20,7 @@ import {type SpareBaked, spareBaked, spareSetIn} from './spare-set-in.js'
 import type {Change, Day, Fired, Plan, PlanProblem} from './types.js'
 import {drawnUnlogged, goneUnlogged, notInUnlogged, rakingUnlogged, setInBeyond, unlogged, woodUnlogged} from './unlogged.js'
 import {unrisen} from './unrisen.js'
-import {untimelyLoad} from './untimely.js'
+import {relitOff, untimelyLoad} from './untimely.js'
 import {unfinished} from './wanting.js'
 
 /** What planning again has made of a day so far, by what the log then said: kept by a caller that plans at every note. */
@@ -73,7 +73,7 @@ export function planAgain(
   const asks = corrected.asking ?? asking
   const otherwise = asked && asks ? changesAsked(asked.first, asks, rest.done!.set) : []
   const {changes, messages} = toldOfDay(
-    {now, problem: begun, plan, before, inForce, log, baked, otherwise, changed: asks !== null},
+    {now, problem: begun, plan, before, inForce, baked, otherwise, changed: asks !== null},
     corrected,
   )
   const first = relit === null ? [] : [stillFirst(log, relit)]
@@ -163,7 +163,6 @@ interface Followed {
   readonly plan: Plan
   readonly before: Plan
   readonly inForce: readonly InForce[]
-  readonly log: FiringLog
   readonly baked: readonly SpareBaked[]
   /** What is asked for otherwise than in the morning. */
   readonly otherwise: readonly Change[]
@@ -172,8 +171,8 @@ interface Followed {
 }
 
 function toldOfDay(
-  {now, problem, plan, before, inForce, log, baked, otherwise, changed}: Followed,
-  {again, rest, expected, unlit, passedOver}: Corrected,
+  {now, problem, plan, before, inForce, baked, otherwise, changed}: Followed,
+  {again, rest, log, expected, unlit, passedOver}: Corrected,
 ): ToldOfDay {
   const byId = new Map([...problem.dishes, ...rest.dishes].map((d) => [d.id, d]))
   const {firing} = again
@@ -190,6 +189,7 @@ function toldOfDay(
       // Without a reading it is what was set in, or was not, that makes the difference.
       expected: log.readings.length > 0 || otherFire ? expected : null,
       untimely: untimelyLoad(rest, byId, log, inForce),
+      relit: relitOff(log, inForce),
       doorOpen: log.doors.reduce((sum, one) => sum + (one.kind === 'door' ? one.open : 0), 0),
       otherwise: changed,
     }),
