@@ -5,6 +5,7 @@ import type {FiringLog, FurtherFire, LogRow} from '../src/oven/log.js'
 import {planAgain} from '../src/plan/again.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
 import type {Plan} from '../src/plan/types.js'
+import {againWays} from '../src/plan/ways/fire-again.js'
 import {waysTold} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {lived} from './lived-day.js'
@@ -57,6 +58,30 @@ const doneInside = ({loads}: Plan): number[] =>
   loads.flatMap((load) => load.dishes.flatMap((d) => (d.alreadyIn ? [d.eased?.dose ?? 1] : [])))
 
 describe('an oven too cool for all that was asked for, its fire out', {timeout: 120_000}, () => {
+  it('is not offered the fire that it has already, but a longer one', () => {
+    const [after, off] = [20, -40]
+    const {plan, problem} = again(after, off)
+    const {plan: taken} = again(after, off, {rows: [noted(at(after), plan.ways![0]!.note!)]})
+    const {lit, firing} = lastFire(taken)
+    const offered = (fires: Plan['fires'], minutes: number, burn: number): number => {
+      const further = [{minutes: lit + minutes - taken.lit, firing: {...firing, burn}}]
+      const fire = {firing: taken.firing, further, forecast: taken.forecast}
+      const lacking = {...plan, ...(fires ? {fires} : {})}
+      return againWays(
+        problem,
+        lacking,
+        () => fire,
+        {},
+        () => taken,
+      ).length
+    }
+    expect(offered(undefined, 0, firing.burn)).toBe(1)
+    expect(offered(taken.fires, 0, firing.burn)).toBe(0)
+    expect(offered(taken.fires, -5, firing.burn)).toBe(0)
+    expect(offered(taken.fires, 0, firing.burn + 25)).toBe(1)
+    expect(offered(taken.fires, 60, firing.burn)).toBe(1)
+  })
+
   it.each([
     // Where little heat is lacking, for so short a time that the day is not the later for it.
     [20, -40, '20 min'],

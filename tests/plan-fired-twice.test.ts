@@ -119,6 +119,22 @@ describe('a day of two fires that has begun', () => {
     expect(check(next.problem, next.plan)).toEqual([])
   })
 
+  it.each([
+    ['later', 40],
+    ['earlier', -20],
+  ])('names it as the reason of what changes, where it was lit %s', (side, off) => {
+    const meant = made.plan.fires![1]!
+    const lit = meant.lit + off
+    const raked = lit + meant.firing.burn
+    const {plan} = again(raked + 5 - made.plan.lit, {further: [{lit, raked, wood: meant.firing.wood}]})
+    const reasons = plan.changes!.filter(({dish}) => dish === 'mutton-pies').map(({why}) => why)
+    expect(reasons.length).toBeGreaterThan(0)
+    for (const why of reasons) expect(why).toContain(`the fire was lit again ${Math.abs(off)} min ${side} than planned`)
+    // Lit about then, it is none.
+    const then = again(meant.raked + 10 - made.plan.lit, {further: [{lit: meant.lit + 5, raked: meant.raked + 5, wood: null}]})
+    expect(JSON.stringify(then.plan.changes)).not.toContain('lit again')
+  })
+
   it('sees by the floor that it was not lit, and has it lit now', () => {
     const {plan, problem} = made
     const meant = plan.fires![1]!

@@ -891,6 +891,23 @@ describe('what stands in the oven when the fire is lit again', {timeout: 120_000
     expect(check(rest, made).filter(({rule, dish: id}) => rule === 'steps' && id === beans.id)).toEqual([])
   })
 
+  it.each([
+    ['at the next opening', 5],
+    ['some time later', 25],
+  ])('is told alike where the log does not tell that the fire was lit, %s', (_, later) => {
+    const now = lit - 30
+    const decided = `| ${clock(now)} | note | fire again at ${clock(now + later)} for 45 min | |`
+    const fire = again(now, decided).plan.fires![1]!
+    const out = (...rows: readonly string[]): string[] => {
+      const made = again(fire.lit + 50, decided, ...rows)
+      return [pies, beans].flatMap(({title}) => outOf(made, title))
+    }
+    const told = out(`| ${clock(fire.lit)} | note | lit again | |`)
+    // The fire waits for the pies.
+    expect(told).toEqual([expect.stringMatching(/^out-for-fire: Baked beans.*taken out for the fire at/)])
+    expect(out()).toEqual(told)
+  })
+
   it('is not thought to bake in the flames, though it is put back while they burn', () => {
     const out = again(lit + 2, `| ${clock(lit)} | note | lit again | |`, `| ${clock(lit + 2)} | mutton-pies | put back | |`)
     expect(out.plan.loads.flatMap(({dishes}) => dishes).filter(({dish: id, alreadyIn}) => id === pies.id && alreadyIn)).toEqual(

@@ -30,7 +30,7 @@ import {
   woodUnlogged,
 } from './unlogged.js'
 import {unrisen} from './unrisen.js'
-import {untimelyLoad} from './untimely.js'
+import {relitOff, untimelyLoad} from './untimely.js'
 import {unfinished} from './wanting.js'
 
 /** What planning again has made of a day so far, by what the log then said: kept by a caller that plans at every note. */
@@ -83,7 +83,7 @@ export function planAgain(
   const asks = corrected.asking ?? asking
   const otherwise = asked && asks ? changesAsked(asked.first, asks, rest.done!.set) : []
   const {changes, messages} = toldOfDay(
-    {now, problem: begun, plan, before, inForce, log, baked, otherwise, changed: asks !== null},
+    {now, problem: begun, plan, before, inForce, baked, otherwise, changed: asks !== null},
     corrected,
   )
   const first = relit === null ? [] : [stillFirst(log, relit)]
@@ -173,7 +173,6 @@ interface Followed {
   readonly plan: Plan
   readonly before: Plan
   readonly inForce: readonly InForce[]
-  readonly log: FiringLog
   readonly baked: readonly SpareBaked[]
   /** What is asked for otherwise than in the morning. */
   readonly otherwise: readonly Change[]
@@ -182,8 +181,8 @@ interface Followed {
 }
 
 function toldOfDay(
-  {now, problem, plan, before, inForce, log, baked, otherwise, changed}: Followed,
-  {again, rest, expected, unlit, passedOver}: Corrected,
+  {now, problem, plan, before, inForce, baked, otherwise, changed}: Followed,
+  {again, rest, log, expected, unlit, passedOver}: Corrected,
 ): ToldOfDay {
   const byId = new Map([...problem.dishes, ...rest.dishes].map((d) => [d.id, d]))
   const {firing} = again
@@ -201,6 +200,7 @@ function toldOfDay(
       // Without a reading it is what was set in, or was not, that makes the difference.
       expected: log.readings.length > 0 || otherFire ? expected : null,
       untimely: untimelyLoad(rest, byId, log, inForce),
+      relit: relitOff(log, inForce),
       doorOpen: log.doors.reduce((sum, one) => sum + (one.kind === 'door' ? one.open : 0), 0),
       otherwise: changed,
     }),

@@ -34,6 +34,8 @@ interface Cause {
   readonly expected: number | null
   /** What went in most off its time. */
   readonly untimely: Untimely | null
+  /** Minutes by which the log has a later fire lit later (+) or earlier (−) than planned; 0 where it was lit about then. */
+  readonly relit?: number
   /** Minutes for which the log says that the door stood open, besides the openings of a plan. */
   readonly doorOpen?: number
   /** The day asks for something else than then. */
@@ -50,13 +52,19 @@ function untimelyReason({dishes, minutes, made, fromLighting}: Untimely): Phrase
 }
 
 /** Why a plan is otherwise than the one before, in one phrase. */
-function becauseOf(before: Plan, after: Plan, now: number, {expected, untimely, doorOpen = 0, otherwise}: Cause): Phrase {
+function becauseOf(
+  before: Plan,
+  after: Plan,
+  now: number,
+  {expected, untimely, relit = 0, doorOpen = 0, otherwise}: Cause,
+): Phrase {
   const late = after.lit - before.lit
   // Held against the oven after what was really done: neither a late fire nor bread that went in late makes an oven hotter than it should be.
   const off = expected === null ? 0 : bakingAt(after.forecast, now - after.lit) - expected
   const heat = {difference: {unit: 'difference', value: Math.abs(off)}, at: {unit: 'clock', value: now}} as const
   const reasons: Phrase[] = []
   if (late !== 0) reasons.push(phrase(late > 0 ? 'why lit later' : 'why lit earlier', {minutes: minutesOf(late)}))
+  if (relit !== 0) reasons.push(phrase(relit > 0 ? 'why lit again later' : 'why lit again earlier', {minutes: minutesOf(relit)}))
   if (untimely) reasons.push(untimelyReason(untimely))
   if (doorOpen >= DOOR_TOLD) reasons.push(phrase('why door', {minutes: minutesOf(doorOpen)}))
   const alone = reasons.length === 0

@@ -5,6 +5,7 @@ import type {Dish} from '../scale/types.js'
 import {type AskedAnew, type AskedSince, type Asking, askedAnew} from './asked-since.js'
 import {burned} from './burned.js'
 import {doughsSoFar, soonerThanLooked} from './dough.js'
+import {emptiedForFire} from './emptied.js'
 import {inOrder} from './events.js'
 import {furtherFires, withFireToCome, woodIn} from './later-fires.js'
 import type {PlanOptions} from './options.js'
@@ -13,7 +14,7 @@ import {planDay} from './planner.js'
 import {onFires, presumedBy, toldTimes} from './presumed.js'
 import {hoursOf} from './problem.js'
 import {rules} from './rules.js'
-import {secondFire} from './second-fire.js'
+import {isThoughtLit, secondFire} from './second-fire.js'
 import {simulator} from './simulator.js'
 import {type PassedOver, type SoFar, soFar} from './so-far.js'
 import {standingAgain} from './standing-again.js'
@@ -44,6 +45,8 @@ export interface Corrected {
   readonly rest: PlanProblem
   /** What is asked for from now on, where that was changed. */
   readonly asking?: Asking
+  /** The log, with a draw of what it has in the oven at the hour of a second fire that is thought to have been lit (`emptied.ts`). */
+  readonly log: FiringLog
   /** What the readings changed, in plain sentences. */
   readonly said: readonly string[]
   /** The baking heat, °C, that the oven would now have by the morning's reckoning after what was really done. */
@@ -76,14 +79,18 @@ export function correct(
   const till = new Map(problem.dishes.map((d) => [d.id, d]))
   // What the log says was set in is in, though the plan made at a reading had no place for it: it is as the morning's plan had it.
   const since = (input.anew?.to.lines ?? []).flatMap((line) => line.dishes)
-  const parts = toldOf({loads: [...followed.loads, ...missingOf(followed, morning, log, till)]}, log, till, since)
+  const meant = {loads: [...followed.loads, ...missingOf(followed, morning, log, till)]}
+  const said = toldOf(meant, log, till, since)
+  const second = secondFire(input, {now, log, firing, plan: followed, before, parts: said, told: toldTimes(said)})
+  // Lit without a word in the log, it was lit in an oven as empty as one that the log tells of.
+  const seen = isThoughtLit(second, log, now) ? emptiedForFire(log, second.at) : log
+  const parts = seen === log ? said : toldOf(meant, seen, till, since)
   const told = toldTimes(parts)
-  const second = secondFire(input, {now, log, firing, plan: followed, before, parts, told})
   const [relit] = furtherFires(log, followed, second.at)
   const readyAfter = (at: number, {burn, soak}: Firing): number => at + burn + soak
   const readyAgain = relit ? readyAfter(lit + relit.minutes, relit.firing) : second.at
   const fires = onFires(parts, second, [readyAfter(lit, firing), readyAgain])
-  const noted: DoughLog = {log, morning, dishes: problem.dishes}
+  const noted: DoughLog = {log: seen, morning, dishes: problem.dishes}
   const soFarOf = (some: readonly Told[]): SoFar =>
     soFar({...noted, now, plan: followed, parts: some, told, second, fires, ambient})
   const so = soFarOf(parts)
@@ -102,7 +109,7 @@ export function correct(
   const byId = new Map(dishes.map((d) => [d.id, d]))
   const {drawn, plan} = anew ?? begun
   // What is asked for since and set in already, before any plan had it.
-  const fresh = soFarOf(anew ? toldOf({loads: []}, log, ofNewReceipts(anew, problem.dishes)) : [])
+  const fresh = soFarOf(anew ? toldOf({loads: []}, seen, ofNewReceipts(anew, problem.dishes)) : [])
   const allSet = [...(anew ?? begun).set, ...fresh.set]
   const set = standingAgain({...problem, dishes}, allSet, new Set([...so.again, ...fresh.again]))
   const least = anew ? hoursOf(day, dishes) : 0
@@ -124,6 +131,7 @@ export function correct(
     followed: {...again, loads: [...drawn, ...fresh.drawn, ...again.loads]},
     rest,
     ...(anew ? {asking: anew.asking} : {}),
+    log: seen,
     said: oven.said,
     expected: expectedAt(now - lit, input, oven, morning),
     unlit: second.unlit,

@@ -23,6 +23,11 @@ export function emptiedForFires(log: FiringLog): FiringLog {
   return log.further ? {...log, rows} : log
 }
 
+/** The same for a second fire of which the log does not tell, and that is taken to have been lit at a time, minutes after midnight. */
+export function emptiedForFire(log: FiringLog, lit: number): FiringLog {
+  return {...log, rows: emptiedForFires({...log, further: [{lit, raked: null, wood: null}]}).rows}
+}
+
 function takenOut(
   {rows, lit: first}: FiringLog,
   {lit, raked}: FurtherFire,

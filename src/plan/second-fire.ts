@@ -64,3 +64,8 @@ export function secondFire(oven: Fired, {now, log, firing, plan, before, parts, 
   const unlit = mayBe && stayedOut(oven, log, firing, {...fire!, lit: byPlan})
   return {planned, at: log.further?.[0]?.lit ?? (unlit ? onTick(now) : byPlan), unlit}
 }
+
+/** Whether a second fire is taken to have been lit by now, though the log tells of none. */
+export function isThoughtLit({at}: SecondHour, {further}: FiringLog, now: number): boolean {
+  return further === undefined && at < now
+}

@@ -4,6 +4,7 @@ import {countsFrom} from './longer.js'
 import {testedSince} from './moments.js'
 import {ABOUT_THEN, type OnFires, presumedBy, type SecondHour, type ToldTime} from './presumed.js'
 import {rules} from './rules.js'
+import {isThoughtLit} from './second-fire.js'
 import type {Told} from './told.js'
 import {type DoughLog, fitFrom} from './told-doughs.js'
 import type {DoneSoFar, Load, Plan} from './types.js'
@@ -138,7 +139,8 @@ interface Timed {
 
 function drawsOf({now, log, morning, dishes, parts, told, second}: Begun, presumed: ThoughtDone): Timed[] {
   const meant = partsByDish(morning.loads)
-  const litFires = (log.further?.map((fire) => fire.lit) ?? [second.at]).filter((at) => at <= now)
+  const litFires =
+    log.further?.map((fire) => fire.lit).filter((at) => at <= now) ?? (isThoughtLit(second, log, now) ? [second.at] : [])
   // What was to come out before something that the log does tell of, or at the opening at which that went in, came out before it as well, if
   // it had had its time. What was drawn long before its own hour tells of nothing else.
   const inTurn = told.filter(({setIn, planned, at}) => setIn || at >= planned - ABOUT_THEN)

@@ -54,3 +54,19 @@ export function untimelyLoad(
     ...(together.some(({morning}) => morning !== worst) ? {made: first.from} : {}),
   }
 }
+
+/**
+ * Minutes by which the log has a later fire lit later (+) or earlier (−) than the plan had it that was followed then, of the one that was most off
+ * its hour; 0 where that is less than ten. What is noted just before it is lit has the day planned again with a fire whose hour has come: no such
+ * plan was to be followed.
+ */
+export function relitOff({further = []}: FiringLog, inForce: readonly InForce[]): number {
+  const off = further.flatMap(({lit}, i): number[] => {
+    const planned = ({plan}: InForce): number | undefined => plan.fires?.[1 + i]?.lit
+    const followed = inForce.findLast((one) => !one.opening && one.from < Math.min(lit, planned(one) ?? lit))
+    const hour = followed && planned(followed)
+    return hour === undefined ? [] : [lit - hour]
+  })
+  const worst = off.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most), 0)
+  return Math.abs(worst) < UNTIMELY ? 0 : worst
+}

@@ -15,6 +15,9 @@ import {beforeLast, type Trial, Trials} from './trials.js'
 /** Minutes that a fire burns at the least, and by which such fires differ. Common practice, no source. */
 const SHORTEST = 15
 
+/** Minutes within which two fires are lit at the same hour. Common practice, no source. */
+const SAME_HOUR = 2 * rules.tick
+
 /** Share of its heat by which what is in the oven may come out with less for another fire: less than anyone can tell. */
 const LESS_DONE = 0.02
 
@@ -56,9 +59,14 @@ export function againWays(
     rules.tick * Math.ceil(problem.done!.now / rules.tick),
     ...drawn.flatMap((d) => (d.alreadyIn ? [d.draw.likely] : [])),
   )
+  const toCome = plan.fires?.find((fire) => fire.lit >= soonest)
+  /** Another fire than the one that is to come: what is planned already is no way out. */
+  const other = (at: number, minutes: number): FiringOption | null => {
+    const fire = another(at, minutes)
+    return fire && toCome && isSame(fire, plan, toCome) ? null : fire
+  }
   const night = rules.nightFrom + 1440 * Math.ceil((soonest - rules.nightFrom) / 1440)
   const last = Math.max(soonest, ...drawn.flatMap((d) => (d.draw.likely < night ? [d.draw.likely] : [])))
-  const toCome = plan.fires?.find((fire) => fire.lit >= soonest)
   const planned = toCome?.lit ?? soonest
   const hours = [...new Set([soonest, planned, last])]
   const enough = hottestAmiss(problem, plan)
@@ -73,12 +81,12 @@ export function againWays(
   const hourOf = (best: Trial | null): number | undefined => best?.plan.fires?.at(-1)?.lit
   const [usual, ...longer] = rules.fireAgain.burns
   let best: Trial | null = null
-  for (const at of hours) if (!hasAll(best)) best = orWith(best, another(at, usual))
+  for (const at of hours) if (!hasAll(best)) best = orWith(best, other(at, usual))
   // Where little heat is lacking a shorter fire is ready the sooner, and the oven is not too hot for hours after it.
   if (!best || !hasAll(best) || best.lack.late > now.late) {
     const found = hourOf(best)
     for (const at of found === undefined ? hours : [found]) {
-      const shorter = againBurns.flatMap((burn) => (burn < usual ? [another(at, burn)] : []))
+      const shorter = againBurns.flatMap((burn) => (burn < usual ? [other(at, burn)] : []))
       for (const [i, short] of shorter.filter((fire) => heatWhenReady(fire) >= enough).entries())
         if (!hasAll(best) || (i === 0 && found !== undefined)) best = orWith(best, short)
     }
@@ -86,7 +94,7 @@ export function againWays(
   // An oven hotter than it was believed to be wants less of the fire to come than was planned, and is ready for the rest the sooner.
   const half = toCome ? SHORTEST * Math.round(toCome.firing.burn / 2 / SHORTEST) : 0
   for (const minutes of half >= SHORTEST && half < usual ? [...longer, half] : longer)
-    if (!hasAll(best)) best = orWith(best, another(hourOf(best) ?? planned, minutes))
+    if (!hasAll(best)) best = orWith(best, other(hourOf(best) ?? planned, minutes))
   const fire = best?.plan.fires?.at(-1)
   if (!best || !fire) return []
   const note = `fire again at ${clockText(fire.lit)} for ${writeDuration(fire.firing.burn)}`
@@ -100,6 +108,12 @@ export function againWays(
     note,
   })
   return [{...trials.remedy('second fire', best.plan, words), note}]
+}
+
+/** Whether the last of some fires is one that the plan has already, a few minutes sooner or later. */
+function isSame({further}: FiringOption, {lit}: Plan, {lit: at, firing}: NonNullable<Plan['fires']>[number]): boolean {
+  const last = further?.at(-1)
+  return last !== undefined && last.firing.burn === firing.burn && Math.abs(lit + last.minutes - at) <= SAME_HOUR
 }
 
 /** °C by which what is set in first cools an oven that is just hot enough for it: by so much it is fired hotter. */
