@@ -62,7 +62,7 @@ export class DoorHours {
     let wall = this.#ticks - 1
     for (const b of this.#blocked) {
       const at = Math.floor((b.from - this.#phase) / rules.tick)
-      const over = k < this.now && b.from < this.#nowMinutes
+      const over = k < this.now && b.from < this.#nowMinutes && Math.floor((b.to - this.#phase) / rules.tick) <= k
       if (!over && Math.ceil((b.to - this.#phase) / rules.tick) > k && at < wall) wall = at
     }
     return wall
