@@ -908,6 +908,28 @@ describe('what stands in the oven when the fire is lit again', {timeout: 120_000
     expect(out()).toEqual(told)
   })
 
+  it.each([
+    ['until it is raked out', [20], 45, 45],
+    ['for as long as one does at the least', [4], null, 15],
+    ['no longer than till then, where no raking is told', [23], null, 23],
+  ] as const)('has what was set in while it burned in %s', (_, [setIn], raked, from) => {
+    const out = again(
+      lit + 52,
+      `| ${clock(lit)} | note | lit again | |`,
+      `| ${clock(lit + setIn)} | indian-pudding | set in | |`,
+      ...(raked === null ? [] : [`| ${clock(lit + raked)} | note | raked again | |`]),
+    )
+    const load = out.plan.loads.find(({dishes}) => dishes.some(({dish, alreadyIn}) => dish === 'indian-pudding' && alreadyIn))!
+    expect(load.at).toBe(lit + from)
+    expect(out.plan.fires![1]!.raked).toBe(lit + from)
+    // It bakes from then on, though the oven was not ready when the minute of the plan began.
+    expect(load.dishes[0]!.draw.likely - load.at).toBeGreaterThan(120)
+    expect(out.plan.messages.filter(({rule}) => rule.startsWith('checker'))).toEqual([])
+    const told = out.plan.messages.filter(({rule}) => rule === 'log-order').map(({reason}) => reason)
+    const slip = `Indian pudding: logged as set in at ${clock(lit + setIn)} while the fire lit at ${clock(lit)} burned: taken to have gone in at ${clock(lit + from)}`
+    expect(told).toEqual(setIn < from ? [slip] : [])
+  })
+
   it('is not thought to bake in the flames, though it is put back while they burn', () => {
     const out = again(lit + 2, `| ${clock(lit)} | note | lit again | |`, `| ${clock(lit + 2)} | mutton-pies | put back | |`)
     expect(out.plan.loads.flatMap(({dishes}) => dishes).filter(({dish: id, alreadyIn}) => id === pies.id && alreadyIn)).toEqual(

@@ -8,6 +8,7 @@ import {type Corrected, correct} from './correct.js'
 import {drawnEarly} from './drawn-early.js'
 import {emptiedForFires} from './emptied.js'
 import {halfHourWanting} from './half-hour.js'
+import {outOfFlames, toldInFlames} from './in-flames.js'
 import type {InForce} from './in-force.js'
 import {fireDecided, fireUnlogged, oneFire, stillFirst} from './later-fires.js'
 import {coldFood, coldWhenDrawn, drawnLate} from './left-in.js'
@@ -71,7 +72,8 @@ export function planAgain(
 ): {plan: Plan; problem: PlanProblem; said: readonly string[]} {
   const {asked} = input
   const {log: noted, relit} = oneFire(byOwnNames(written, asked ? named(problem.dishes, asked) : problem.dishes), plan)
-  const log = emptiedForFires(outToFill(noted, problem.dishes))
+  const {log: raked, moved} = outOfFlames(outToFill(noted, problem.dishes))
+  const log = emptiedForFires(raked)
   const now = input.now ?? Math.max(log.lit!, log.raked ?? log.lit!, ...noted.rows.map((r) => r.at))
   const {before, made, inForce, begun, asking} = followedUntil(now, input, problem, plan, log, known)
   const anew = askedFrom(asked, asking, Number.POSITIVE_INFINITY)
@@ -86,7 +88,7 @@ export function planAgain(
     {now, problem: begun, plan, before, inForce, baked, otherwise, changed: asks !== null},
     corrected,
   )
-  const first = relit === null ? [] : [stillFirst(log, relit)]
+  const first = [...(relit === null ? [] : [stillFirst(log, relit)]), ...toldInFlames(log, moved, rest.dishes)]
   return {
     plan: {...again, changes, messages: [...again.messages, ...messages, ...first, ...unrisen(again, rest)]},
     problem: rest,

@@ -134,6 +134,7 @@ class Agreement {
       if (seen.good) return this.#asGood(this.#drawnAgain(seen))
       if (pass + 1 >= this.#patience) return null
       for (const u of seen.burned) layout.drawSooner(u)
+      for (const u of seen.under) layout.drawLater(u)
       layout.agreeWith(curve)
       layout.refuse(stood.refused)
       if (stood.refused.length > 0) {
@@ -292,12 +293,16 @@ class Agreement {
   #drawnAgain(seen: Seen): Seen {
     const layout = this.#layout
     let best = seen
+    let last = seen
     for (let i = 0; i < DRAWN_AGAIN && best.amiss > 0; i++) {
-      layout.agreeWith(best.curve)
+      layout.agreeWith(last.curve)
+      for (const u of last.under) layout.drawLater(u)
       layout.judge()
       const next = this.#proof.see('all')
-      if (!next.good || next.amiss >= best.amiss) break
-      best = next
+      if (!next.good) break
+      if (next.amiss < best.amiss) best = next
+      else if (next.under.length === 0) break
+      last = next
     }
     if (best.amiss > 0) layout.restore(best.laid, best.lit)
     return best

@@ -9,6 +9,8 @@ export class DoorHours {
   wakes: Int32Array
   /** The first tick that is not past. */
   now = 0
+  /** The present, minutes after lighting. */
+  #nowMinutes = 0
   readonly #problem: PlanProblem
   readonly #phase: number
   readonly #ticks: number
@@ -42,6 +44,7 @@ export class DoorHours {
     this.awake = known.awake
     this.wakes = known.wakes
     const now = this.#problem.done?.now
+    this.#nowMinutes = (now ?? lit) - lit
     this.now = now === undefined ? 0 : Math.max(0, Math.ceil((now - clock0) / rules.tick))
   }
 
@@ -50,13 +53,17 @@ export class DoorHours {
     return Math.min(wall, this.wakes[Math.min(k, wall)]!)
   }
 
-  /** The tick at which the next fire begins, or the last there is: nothing stays in any longer that is in at tick `k`. */
+  /**
+   * The tick at which the next fire begins, or the last there is: nothing stays in any longer that is in at tick `k`. What is in already went in
+   * after the fires that were lit by now, though its own tick may begin before the oven was ready.
+   */
   wallAfter(k: number): number {
     if (this.#blocked.length === 0) return this.#ticks - 1
     let wall = this.#ticks - 1
     for (const b of this.#blocked) {
       const at = Math.floor((b.from - this.#phase) / rules.tick)
-      if (Math.ceil((b.to - this.#phase) / rules.tick) > k && at < wall) wall = at
+      const over = k < this.now && b.from < this.#nowMinutes && Math.floor((b.to - this.#phase) / rules.tick) <= k
+      if (!over && Math.ceil((b.to - this.#phase) / rules.tick) > k && at < wall) wall = at
     }
     return wall
   }

@@ -23,6 +23,8 @@ export class Draws {
   readonly offDose: Float64Array
   /** The last tick at which each may be drawn, of what was seen to be burned at a later one. */
   readonly drawBy: Int32Array
+  /** The first tick at which each may be drawn, of what was seen to want some of its heat at a sooner one. */
+  readonly drawFrom: Int32Array
   readonly #jobs: JobFigures
   readonly #laid: LaidRows
   readonly #heat: JobHeat
@@ -44,6 +46,7 @@ export class Draws {
     this.shutAt = new Int32Array(ticks + 1)
     this.offDose = new Float64Array(n)
     this.drawBy = new Int32Array(n).fill(ticks)
+    this.drawFrom = new Int32Array(n)
   }
 
   /** How many receipts want the door kept shut at each tick. */
@@ -112,6 +115,11 @@ export class Draws {
     this.drawBy[u] = this.#laid.e[u]! - 1
   }
 
+  /** Take it that what is in the oven wanted some of its heat where it stands: it is drawn later, if it may be. */
+  drawLater(u: number): void {
+    this.drawFrom[u] = this.#laid.e[u]! + 1
+  }
+
   /** The cheapest draw of one job, given the openings of the others. */
   #draw(u: number, clock0: number): number {
     const jobs = this.#jobs
@@ -121,7 +129,7 @@ export class Draws {
     const doors = this.doors
     const done = this.#heat.own[4 * u]!
     const soonest = Math.max(done, this.#laid.s[u]! + 1)
-    let first = soonest + this.#laid.hold[u]!
+    let first = Math.max(soonest + this.#laid.hold[u]!, this.drawFrom[u]!)
     // What stands in its way in the oven is drawn before it, or with it.
     const inFront = jobs.inFront[u]!
     for (let i = 0; i < inFront.length; i++) first = Math.max(first, this.#laid.e[inFront[i]!]!)
@@ -197,7 +205,7 @@ export class Draws {
     this.offDose[u] = bestOff
     if (best >= 0) return best
     // Rather than be burned it waits for nothing.
-    return this.#hours.openFrom(Math.max(soonest, present), wall)
+    return this.#hours.openFrom(Math.max(soonest, this.drawFrom[u]!, present), wall)
   }
 
   /**

@@ -4,10 +4,10 @@ import {inTurn} from './told.js'
 /** What stood in the oven when a later fire was lit in it: the log seldom tells that it was drawn, but nothing bakes on in the flames. */
 
 /** Minutes for which a fire burns at least, where nothing tells how long. Common practice, no source. */
-const BURNS = 15
+export const BURNS = 15
 
 /** Rows that tell whether something is in the oven. */
-const atTheDoor: ReadonlySet<LogRow['what']> = new Set(['set in', 'drawn', 'not drawn', 'lost', 'not in'])
+export const atTheDoor: ReadonlySet<LogRow['what']> = new Set(['set in', 'drawn', 'not drawn', 'lost', 'not in'])
 
 /**
  * A log with a draw for each dish that it has in the oven when a later fire is lit, and of whose draw it does not tell: at the line of that

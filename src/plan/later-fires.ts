@@ -1,11 +1,12 @@
 import {writeClock} from '../measure/quantity.js'
 import type {FireToCome} from '../oven/fire-again.js'
 import {forecast, likelyOnly, PRIOR, usualFiring} from '../oven/forecast.js'
-import type {FiringLog, LogRow} from '../oven/log.js'
+import type {FiringLog, FurtherFire, LogRow} from '../oven/log.js'
 import type {Firing, OvenEvent, OvenSpec} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {ACROSS, type Curve, doseNeeded, doseTable} from './curve.js'
+import {BURNS} from './emptied.js'
 import {firesOf} from './events.js'
 import {rules} from './rules.js'
 import {inTurn, placeIn} from './told.js'
@@ -26,12 +27,18 @@ export function furtherFires(log: FiringLog, plan: Plan, second: number): NonNul
   return Array.from({length: Math.max(meant.length, told.length)}, (_, i) => {
     const [fire, was] = [told[i], meant[i]]
     const firing = was?.firing ?? {...first, burn: short, wood: (first.wood * short) / first.burn}
-    const burn = fire?.raked == null ? firing.burn : Math.max(1, fire.raked - fire.lit)
+    const burn = fire ? burnOf(log, fire, firing) : firing.burn
     // Where no plan has it, it was fed for as long as it burned.
     const wood = fire?.wood ?? (was ? woodIn(burn, firing) : (firing.wood * burn) / firing.burn)
     const at = fire?.lit ?? (i === 0 ? second : was!.lit)
     return {minutes: at - log.lit!, firing: {...firing, burn, wood, soak: soakOf(log, at + burn, firing)}}
   })
+}
+
+/** Minutes that a fire burned by the log: what was set in before it would have been raked out tells that it was by then. */
+function burnOf({rows}: FiringLog, {lit, raked}: FurtherFire, {burn}: Firing): number {
+  if (raked !== null) return Math.max(1, raked - lit)
+  return Math.min(burn, ...rows.flatMap(({what, at}) => (what === 'set in' && at >= lit + BURNS ? [at - lit] : [])))
 }
 
 /** Minutes that the oven soaks after a fire that is raked out at a time: what the log has set in sooner was not kept waiting for all of it. */

@@ -209,11 +209,17 @@ export class Layout {
   refuseNone(): void {
     this.#refusals.forget()
     this.#draws.drawBy.fill(this.ticks)
+    this.#draws.drawFrom.fill(0)
   }
 
   /** Take it that what is in the oven was burned where some of its vessels stand: it is drawn sooner, if it may be. */
   drawSooner(u: number): void {
     this.#draws.drawSooner(u)
+  }
+
+  /** As `Draws.drawLater`. */
+  drawLater(u: number): void {
+    this.#draws.drawLater(u)
   }
 
   /** Make the loaded curve at hand agree with a simulated one: the empty oven's is moved by the difference. */

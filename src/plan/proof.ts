@@ -53,6 +53,8 @@ export interface Seen {
   readonly wrong: ReadonlySet<number>
   /** Those of them in the oven that are burned where some of their vessels stand. */
   readonly burned: readonly number[]
+  /** Jobs in the oven that want some of the heat that they are reckoned to have where some of their vessels stand. */
+  readonly under: readonly number[]
   /** Jobs in the oven that do not keep theirs either, and can no longer be helped or were given up. */
   readonly givenUp: number
   /** Those of them that need not be so: another time to draw them, or less that is set in after them, would do. */
@@ -102,6 +104,7 @@ export class Proof {
     )
     const wrong = new Set<number>()
     const burned: number[] = []
+    const short: number[] = []
     let givenUp = 0
     let amiss = 0
     for (let u = 0; u < jobs.length; u++) {
@@ -116,6 +119,7 @@ export class Proof {
         const over = !under && !layout.heldBack(u) && stayed(job, curve, zones, to, lit)
         const ill = layout.hemmedIn(u) || under || over
         if (over) burned.push(u)
+        if (under) short.push(u)
         if (ill && !giveUp) wrong.add(u)
         else if (ill || !layout.isDone(u)) givenUp++
         if (ill) amiss++
@@ -147,6 +151,7 @@ export class Proof {
       stood,
       wrong,
       burned,
+      under: short,
       givenUp,
       amiss,
       good: wrong.size === 0 && stood.refused.length === 0,

@@ -1227,6 +1227,14 @@ export const deMessages: Book['sentences'] = [
     'um {time} noch einmal angezündet, während das erste Feuer brennen sollte, und von keinem Ausräumen ist die Rede: für dasselbe Feuer genommen',
   ],
   [
+    '{dish}: logged as set in at {time} while the fire lit at {time2} burned: taken to have gone in at {time3}',
+    '{dish}: laut Ofenbuch um {time} eingeschossen, während das um {time2} angezündete Feuer brannte: es wird angenommen, dass es um {time3} hineinkam',
+  ],
+  [
+    'put right when it was set in, or note when the fire was raked out: “raked again”',
+    'richtigstellen, wann es eingeschossen wurde, oder aufschreiben, wann das Feuer ausgeräumt wurde: „raked again“',
+  ],
+  [
     'note when the first was raked out, such as “raked 7:20 am”, if it was another',
     'aufschreiben, wann das erste ausgeräumt wurde, etwa „raked 7:20 am“, wenn es ein anderes war',
   ],
