@@ -16,6 +16,7 @@ import {rules} from '../src/plan/rules.js'
 import {simulator} from '../src/plan/simulator.js'
 import {twoFires, twoFiresNear} from '../src/plan/two-fires.js'
 import type {FiringOption} from '../src/plan/types.js'
+import {relitOff} from '../src/plan/untimely.js'
 import {makeDishes} from '../src/scale/dishes.js'
 import {demoDay, inFolder} from './page-day.js'
 
@@ -133,6 +134,21 @@ describe('a day of two fires that has begun', () => {
     // Lit about then, it is none.
     const then = again(meant.raked + 10 - made.plan.lit, {further: [{lit: meant.lit + 5, raked: meant.raked + 5, wood: null}]})
     expect(JSON.stringify(then.plan.changes)).not.toContain('lit again')
+  })
+
+  it('and its hour, where no plan had one', () => {
+    const {plan} = made
+    const {fires, ...unfired} = plan
+    const [first, meant] = fires!
+    const log = (lit: number): FiringLog => ({
+      ...{date: '2027-06-12', lit: plan.lit, raked: null, wood: null, rows: [], readings: [], doors: []},
+      further: [{lit, raked: null, wood: null}],
+    })
+    const none = [{from: plan.lit, plan: {...unfired, fires: [first!]}}]
+    expect(relitOff(log(meant!.lit), none)).toEqual({at: meant!.lit})
+    const planned = [{from: plan.lit, plan}]
+    expect(relitOff(log(meant!.lit + 40), planned)).toEqual({off: 40})
+    expect(relitOff(log(meant!.lit + 5), planned)).toBeNull()
   })
 
   it('sees by the floor that it was not lit, and has it lit now', () => {

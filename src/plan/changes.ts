@@ -5,7 +5,7 @@ import {partsByDish, take} from './followed.js'
 import {english, phrase, type Speaker, speak} from './phrases.js'
 import {lossesOf} from './told.js'
 import type {Change, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
-import type {Untimely} from './untimely.js'
+import type {Relit, Untimely} from './untimely.js'
 import {wantingByDish} from './wanting.js'
 
 /** What is told to have changed since a plan was made. */
@@ -34,12 +34,18 @@ interface Cause {
   readonly expected: number | null
   /** What went in most off its time. */
   readonly untimely: Untimely | null
-  /** Minutes by which the log has a later fire lit later (+) or earlier (−) than planned; 0 where it was lit about then. */
-  readonly relit?: number
+  /** The later fire that the log does not have lit as planned. */
+  readonly relit?: Relit | null
   /** Minutes for which the log says that the door stood open, besides the openings of a plan. */
   readonly doorOpen?: number
   /** The day asks for something else than then. */
   readonly otherwise?: boolean
+}
+
+/** That a later fire was lit off its hour, or was no plan's. */
+function relitReason(relit: Relit): Phrase {
+  if ('at' in relit) return phrase('why lit again', {at: {unit: 'clock', value: relit.at}})
+  return phrase(relit.off > 0 ? 'why lit again later' : 'why lit again earlier', {minutes: minutesOf(relit.off)})
 }
 
 /** That something went in off its time, by which plan where that is not the morning's. */
@@ -56,7 +62,7 @@ function becauseOf(
   before: Plan,
   after: Plan,
   now: number,
-  {expected, untimely, relit = 0, doorOpen = 0, otherwise}: Cause,
+  {expected, untimely, relit = null, doorOpen = 0, otherwise}: Cause,
 ): Phrase {
   const late = after.lit - before.lit
   // Held against the oven after what was really done: neither a late fire nor bread that went in late makes an oven hotter than it should be.
@@ -64,7 +70,7 @@ function becauseOf(
   const heat = {difference: {unit: 'difference', value: Math.abs(off)}, at: {unit: 'clock', value: now}} as const
   const reasons: Phrase[] = []
   if (late !== 0) reasons.push(phrase(late > 0 ? 'why lit later' : 'why lit earlier', {minutes: minutesOf(late)}))
-  if (relit !== 0) reasons.push(phrase(relit > 0 ? 'why lit again later' : 'why lit again earlier', {minutes: minutesOf(relit)}))
+  if (relit) reasons.push(relitReason(relit))
   if (untimely) reasons.push(untimelyReason(untimely))
   if (doorOpen >= DOOR_TOLD) reasons.push(phrase('why door', {minutes: minutesOf(doorOpen)}))
   const alone = reasons.length === 0

@@ -205,6 +205,7 @@ export const phrases = {
   'why day': 'day.md asks for something else since the fire was lit',
   'why lit later': 'the fire was lit {minutes} later than planned',
   'why lit earlier': 'the fire was lit {minutes} earlier than planned',
+  'why lit again': 'the fire was lit again at {at}',
   'why lit again later': 'the fire was lit again {minutes} later than planned',
   'why lit again earlier': 'the fire was lit again {minutes} earlier than planned',
   'why set in later': '{dishes} went in {minutes} later than planned',

@@ -55,18 +55,23 @@ export function untimelyLoad(
   }
 }
 
+/** A later fire that was not lit as planned: by how many minutes later (+) or earlier (−), or at what time, after midnight, where none was planned. */
+export type Relit = {readonly off: number} | {readonly at: number}
+
 /**
- * Minutes by which the log has a later fire lit later (+) or earlier (−) than the plan had it that was followed then, of the one that was most off
- * its hour; 0 where that is less than ten. What is noted just before it is lit has the day planned again with a fire whose hour has come: no such
- * plan was to be followed.
+ * The later fire that the log has lit most off the hour that the plan then followed had it, or that no plan had; null where all were lit about
+ * when they were to be. What is noted just before it is lit has the day planned again with a fire whose hour has come: no such plan was to be
+ * followed.
  */
-export function relitOff({further = []}: FiringLog, inForce: readonly InForce[]): number {
-  const off = further.flatMap(({lit}, i): number[] => {
+export function relitOff({further = []}: FiringLog, inForce: readonly InForce[]): Relit | null {
+  const all = further.flatMap(({lit}, i): Relit[] => {
     const planned = ({plan}: InForce): number | undefined => plan.fires?.[1 + i]?.lit
-    const followed = inForce.findLast((one) => !one.opening && one.from < Math.min(lit, planned(one) ?? lit))
+    const before = inForce.filter((one) => !one.opening && one.from < lit)
+    if (before.every((one) => planned(one) === undefined)) return [{at: lit}]
+    const followed = before.findLast((one) => one.from < Math.min(lit, planned(one) ?? lit))
     const hour = followed && planned(followed)
-    return hour === undefined ? [] : [lit - hour]
+    return hour === undefined || Math.abs(lit - hour) < UNTIMELY ? [] : [{off: lit - hour}]
   })
-  const worst = off.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most), 0)
-  return Math.abs(worst) < UNTIMELY ? 0 : worst
+  const by = (one: Relit): number => ('at' in one ? Number.POSITIVE_INFINITY : Math.abs(one.off))
+  return all.reduce<Relit | null>((worst, one) => (worst === null || by(one) > by(worst) ? one : worst), null)
 }

@@ -206,6 +206,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'why day': 'day.md verlangt etwas anderes, seit das Feuer brennt',
   'why lit later': 'das Feuer wurde {minutes} später angezündet als geplant',
   'why lit earlier': 'das Feuer wurde {minutes} früher angezündet als geplant',
+  'why lit again': 'das Feuer wurde um {at} noch einmal angezündet',
   'why lit again later': 'das Feuer wurde {minutes} später als geplant noch einmal angezündet',
   'why lit again earlier': 'das Feuer wurde {minutes} früher als geplant noch einmal angezündet',
   'why set in later': '{minutes} später eingeschossen als geplant: {dishes}',
