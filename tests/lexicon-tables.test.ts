@@ -355,6 +355,10 @@ describe('looking up', () => {
     ['Cambridge, Massachusetts', 'us'],
     ['New York', 'us'],
     ['York', 'uk'],
+    ['DE', 'eu'],
+    ['Deutschland', 'eu'],
+    ['Wien, Österreich', 'eu'],
+    ['at Bath', 'uk'],
   ])('reads the place “%s” as %s', (text, place) => expect(lookUpPlace(text)).toBe(place))
 
   it('does not guess a place it does not know', () => expect(lookUpPlace('Erewhon')).toBeNull())

@@ -159,6 +159,9 @@ describe('translate', () => {
       ],
       ['Take a tin, nine inches square.', 'square 9 x 9 x 2 in', `the receipt says “tin, nine inches square” ${own}`],
       ['In einer Springform (26 cm, 7 cm hoch) backen.', 'round 26 x 7 cm', 'the receipt says “Springform (26 cm, 7 cm hoch)”'],
+      // Common practice, no source.
+      ['In einer 26er Springform backen.', 'round 26 x 6.4 cm', `the receipt says “26er Springform” ${own}`],
+      ['In einer 24er-Springform backen.', 'round 24 x 6.4 cm', `the receipt says “24er-Springform” ${own}`],
     ] as const)
       expect(vessel(text), text).toEqual([value, why])
     expect(vessel('Roll 1/2 inch thick and cut 3-inch rounds on a sheet.')).toBeUndefined()

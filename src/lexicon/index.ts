@@ -201,6 +201,7 @@ export const lookUpCaution = (id: string): Caution | null => cautionsById.get(id
 export const lookUpKind = (id: string): DishKind | null => kindsById.get(id) ?? null
 
 const placesByWord = new Map(places.flatMap((row) => row.words.map((word) => [word, row.place] as const)))
+const placesByCode = new Map(places.flatMap((row) => (row.codes ?? []).map((code) => [code, row.place] as const)))
 
 /**
  * Whose measures a `place:` line means: "Hartford, Connecticut" is `us`. Its parts are tried from the last, the widest, to the first;
@@ -213,7 +214,7 @@ export function lookUpPlace(text: string): Place | null {
     .split(/[,;()/]/)
     .map((part) => part.trim().replace(/\s+/g, ' '))
   for (const part of parts.reverse()) {
-    const whole = placesByWord.get(part)
+    const whole = placesByWord.get(part) ?? (parts.length === 1 ? placesByCode.get(part) : undefined)
     if (whole !== undefined) return whole
     const said = part.split(' ')
     for (let length = Math.min(3, said.length); length > 0; length--) {

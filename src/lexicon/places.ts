@@ -5,6 +5,8 @@ import type {Place} from './schema.js'
 export interface PlaceRow {
   readonly place: Place
   readonly words: readonly string[]
+  /** Countries by their codes of two letters (ISO 3166-1), where nothing else stands on the line: “at” and “it” are words as well. */
+  readonly codes?: readonly string[]
 }
 
 export const places: readonly PlaceRow[] = [
@@ -29,7 +31,8 @@ export const places: readonly PlaceRow[] = [
   {
     place: 'eu',
     words: words(
-      'eu, europe, france, germany, italy, spain, austria, netherlands, holland, belgium, denmark, sweden, norway, finland, poland, switzerland, paris, berlin, vienna, portugal',
+      'eu, europe, france, germany, italy, spain, austria, netherlands, holland, belgium, denmark, sweden, norway, finland, poland, switzerland, paris, berlin, vienna, portugal, deutschland, österreich, schweiz, frankreich, italien, spanien, niederlande, belgien, dänemark, schweden, norwegen, finnland, polen, wien, hamburg, münchen, zürich',
     ),
+    codes: words('de, at, ch, fr, it, es, nl, be, lu, dk, se, no, fi, pl, pt, cz'),
   },
 ]

@@ -824,6 +824,7 @@ export const vesselWordSchema = z.object({
     'depth',
     'small',
     'noun',
+    'by its width',
     'plain tin',
     'plain dish',
     'elsewhere',

@@ -25,6 +25,8 @@ export const vesselWords: readonly VesselWord[] = [
     'noun',
     'tin, tins, pan, pans, dish, dishes, tray, trays, sheet, sheets, plate, plates, mould, moulds, mold, molds, skillet, skillets, hoop, hoops, ring, rings, casserole, casseroles, crock, crocks, springform, springformen, kastenform, kastenformen, form, formen, backform, backformen, auflaufform, tarteform, gugelhupfform, blech, backblech',
   ),
+  // „Eine 26er Springform“: German tins that are called by their width, in centimetres.
+  row('by its width', 'springform, springformen, kastenform, kastenformen, backform, tarteform, gugelhupfform, form'),
   // Sold in every shape: of two figures a large second is its breadth, and no depth.
   row('plain tin', 'tin, tins, pan, pans, cake tin, cake tins, cake pan, cake pans'),
   // … and dishes, which no bread is baked in.

@@ -23,6 +23,7 @@ const UNITS = vesselWordsOf('unit')
 const TIMES = vesselWordsOf('times')
 const WAYS = vesselWordsOf('way')
 const DEPTHS = vesselWordsOf('depth')
+const BY_WIDTH = vesselWordsOf('by its width')
 const SMALL = vesselWordsOf('small')
 /** Words that would lead from a size to another thing: "2-inch rounds on a baking sheet". */
 const ELSEWHERE = vesselWordsOf('elsewhere')
@@ -95,6 +96,21 @@ const mayBeUnit = ({tokens}: Section, at: number, i: number, numbers: number): b
   NOUNS.has(tokens[i + 1]?.word ?? '') ||
   NOUNS.has(tokens[at - 1]?.word ?? '')
 
+/** The widths, cm, that a tin is called by with no unit: what is less is a number of hollows. Common practice, no source. */
+const WIDTHS = {least: 14, most: 40} as const
+
+/** Whether „er“ behind a figure makes a tin's width of it, in centimetres: „26er Springform“, and no „12er Blech“. */
+function isSoWide({tokens}: Section, i: number, figure: number): boolean {
+  const name = tokens[i + 1]?.word === '-' ? i + 2 : i + 1
+  return (
+    tokens[i]?.word === 'er' &&
+    tokens[i]!.block === tokens[i - 1]!.block &&
+    figure >= WIDTHS.least &&
+    figure <= WIDTHS.most &&
+    BY_WIDTH.has(tokens[name]?.word ?? '')
+  )
+}
+
 /** "9 x 13-inch", "30 x 20 x 6 cm", "23cm", "nine inches across" at `at`; null where no unit stands in it, nor anything in its place. */
 function sizeAt(section: Section, at: number): Size | null {
   const {tokens} = section
@@ -114,6 +130,11 @@ function sizeAt(section: Section, at: number): Size | null {
       unit ||= tokens[i]!.word
       text += ` ${tokens[i]!.word}`
       i = past
+    } else if (!figure.word && isSoWide(section, i, Number(figure.text))) {
+      // „26er Springform“
+      unit ||= 'cm'
+      text += ' cm'
+      i++
     } else if (!figure.word && mayBeUnit(section, at, i, numbers) && isOdd(section, i)) {
       odd = i
       i++
