@@ -714,6 +714,21 @@ describe('what the oven has to give', () => {
     const short = inDeep('one hour', '1 crock 9 x 8 in')
     expect(short.need.minutes.likely).toBeCloseTo(45 + 15 * ratio ** 2, 3)
   })
+  it('raw potatoes soften in their own time, however flat they lie', () => {
+    // Common practice, no source.
+    const gratin = (amount: string): Dish =>
+      make(
+        'gratin',
+        amount,
+        {},
+        read(
+          'gratin',
+          '---\nvessel: oblong 12 x 8 x 2 in\n---\n# Potato gratin\n\n- 1 kg potatoes\n- 500 ml cream\n\nBake one hour at 180 °C.\n',
+        ),
+      ).dishes[0]!
+    expect(gratin('1 times').need.minutes.likely).toBe(60)
+    expect(gratin('half the receipt').need.minutes.likely).toBe(60)
+  })
   it('every need can be met by some oven: low ≤ best ≤ high, and a dose above nothing', () => {
     for (const dish of [
       ...make('bread', '4 loaves').dishes,

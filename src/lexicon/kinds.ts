@@ -536,7 +536,7 @@ const rows: readonly KindRow[] = [
     id: 'sponge',
     title: 'Sponge cake',
     words: words(
-      'sponge cake, sponge-cake, spunge cake, savoy cake, diet bread, sponge, angel cake, genoise, swiss roll, biskuit, biskuitrolle, biskuitboden, biskuitteig',
+      'sponge cake, sponge-cake, spunge cake, savoy cake, diet bread, sponge, angel cake, genoise, swiss roll, jelly roll, jellyroll, roulade sponge, biskuit, biskuitrolle, biskuitboden, biskuitteig',
     ),
     band: 'moderate',
     start: {low: 150, best: 165, high: 185},
@@ -887,7 +887,7 @@ const rows: readonly KindRow[] = [
     id: 'tarts',
     title: 'Tarts and tartlets',
     words: words(
-      'tarts, tart, tartlets, jam tarts, puffs, turnovers, patties, fruit tart, cranberry tart, bakewell tart, treacle tart, maids of honour, banbury cakes, eccles cakes, cheese straws',
+      'tarts, tart, tartlets, jam tarts, puffs, turnovers, patties, fruit tart, cranberry tart, bakewell tart, treacle tart, tarte au citron, zitronentarte, maids of honour, banbury cakes, eccles cakes, cheese straws',
     ),
     band: 'hot',
     start: {low: 185, best: 205, high: 230},
@@ -1326,6 +1326,7 @@ const rows: readonly KindRow[] = [
     minutes: span(40, 60, 80),
     falling: false,
     overnight: false,
+    softens: true,
     place: 'any',
     vessel: 'oblong 14 x 10 x 2 in',
     mass: span(1.2, 1.6, 2.2),
