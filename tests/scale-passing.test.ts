@@ -51,6 +51,13 @@ describe('a vessel that does not go into the oven', () => {
     expect(suggested(make(loaves('free-standing loaf 24 cm'), '2 loaves', door))).toBe('2 loaves in 4 free-standing loaves 20 cm')
   })
 
+  it('and one to each of what goes in whole, which is not divided among more', () => {
+    const door = {...low, mouth: {width: 0.28, height: 0.25}}
+    const goose = '# Roast goose\n\n- 1 goose, about 5 kg\n- salt\n\nRoast in a hot oven for 2 1/2 hours.\n'
+    expect(suggested(make(goose, '1 goose', door))).toMatch(/^1 goose in 1 oblong tin /)
+    expect(suggested(make(goose, '2 geese', door))).toMatch(/^2 geese in 2 oblong tins /)
+  })
+
   it('and of dough in a pot that it hardly fills, where the day names no vessel', () => {
     const garden = {...low, mouth: {width: 0.38, height: 0.23}, vaultHeight: 0.36}
     const pot = loaves('crock 9 in x 11 in').replace('Makes 2 loaves', 'Makes 1 loaf')

@@ -107,8 +107,10 @@ export function wayIn(notIn: NotIn, sizing: Sizing, tryLine: TryLine): WayIn | n
   const size = passingSize(own, inches, (one) => sizing.fits(vesselOf(one, 1, shape.name), 1) > 0)
   if (size === null) return null
   const {amountAt: _, ...line} = notIn.item
+  // What goes in whole is not divided among more vessels than there are of it.
+  const least = shape.whole !== undefined && many !== null ? Math.max(1, Math.ceil(many - 1e-9)) : asManyOf(size, own, many ?? 1)
   for (const more of moreVessels) {
-    const count = asManyOf(size, own, many ?? 1) + more
+    const count = least + more
     const vessel = vesselWritten(size, inches, count > 1 && many !== null)
     const amounts = many === null ? [`fill the floor in ${vessel}`] : linesFor(notIn, sizing.day.people, times, count, vessel)
     for (const amount of amounts) {
