@@ -22,6 +22,8 @@ describe('the vessels a method bakes in', () => {
     ['Butter the dish, lay in the apples, and bake.', 1, 'the dish'],
     ['Lay the apples at the bottom of a pie-dish, and bake them.', 1, 'a pie-dish'],
     ['Pour it into a well-buttered 2-quart dish.', 1, 'a well-buttered 2-quart dish'],
+    // How much it holds is no other vessel.
+    ['Pour into a greased 12-cup bundt pan. Bake for an hour.', 1, 'a greased 12-cup bundt pan'],
     ['Eine Springform (26 cm) einfetten, füllen und backen.', 1, 'Eine Springform (26 cm)'],
     ['In eine gebutterte Auflaufform geben und eine Stunde backen.', 1, 'eine gebutterte Auflaufform'],
     ['Bake in two pie plates.', 2, 'two pie plates'],

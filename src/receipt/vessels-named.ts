@@ -1,6 +1,7 @@
+import {cardinals} from '../lexicon/grammar-words.js'
 import type {VesselRow} from '../lexicon/schema.js'
 import {vessels} from '../lexicon/vessels.js'
-import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
+import {type FoundPhrase, phraseAt, phrasesIn, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
 import type {ReadIngredient} from './types.js'
 import {vesselWordsOf} from './vessel.js'
@@ -37,6 +38,14 @@ function isMeasuredBeside(tokens: readonly Token[], at: number): boolean {
     if (word === '(') return number
   }
   return false
+}
+
+/** Whether a number of cups says how much a vessel holds that is named right behind it: "a 12-cup bundt pan". */
+function isWhatItHolds(tokens: readonly Token[], at: number): boolean {
+  const before = tokens[at - 1]?.word === '-' ? tokens[at - 2] : tokens[at - 1]
+  const isNumber = before?.kind === 'number' || (before !== undefined && cardinals[before.word] !== undefined)
+  if (!isNumber || before.block !== tokens[at]!.block) return false
+  return [1, 2, 3].some((by) => tokens[at + by]?.block === before.block && phraseAt(VESSELS, tokens, at + by) !== null)
 }
 
 const COVERS = /^(?:cover|covered|covering|over|wrap|wrapped|tie|tied|protect|lay|top|between)$/
@@ -76,6 +85,8 @@ export function vesselsNamed(section: Section, ingredients: readonly ReadIngredi
     if (to - from === 1 && last.stem === 'sheet' && (!isUpon(tokens, from) || tokens[to]?.word === 'of')) return false
     // "Mould into twenty manchets"
     if (to - from === 1 && /^mou?ld$/.test(first.word) && MOULDED.has(tokens[to]?.word ?? '')) return false
+    // "A 12-cup bundt pan": how much the other holds.
+    if (last.stem === 'cup' && to - from === 1 && isWhatItHolds(tokens, from)) return false
     // "300 g oats (≈3 cups)": a measure.
     if (last.stem === 'cup' && to - from === 1 && isMeasuredBeside(tokens, from)) return false
     // "Cover the top with a double square of parchment"
