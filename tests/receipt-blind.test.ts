@@ -32,6 +32,11 @@ describe('a crust that is baked blind', () => {
         'Den Boden 15 Minuten bei 190 °C blind backen. Die Sahne mit den Eiern darauf gießen und 35 Minuten bei 170 °C backen.',
       ),
     ).toMatchObject({after: 15})
+    for (const filled of ['die Füllung eingießen', 'die Füllung hineingeben', 'mit Äpfeln belegen'])
+      expect(fillOf(`Den Boden 15 Minuten blind backen, ${filled} und bei 180 °C 35 Minuten backen.`), filled).toMatchObject({
+        after: 15,
+        text: filled,
+      })
   })
 
   it('is quoted from the beginning of the sentence of its filling to the bake that follows', () => {

@@ -134,7 +134,7 @@ export const stayWords: readonly StayWord[] = [
   row(
     'filled',
     'fills',
-    'fill, fills, filling into, filling over, pour, spoon, spread, pile, ladle, put in, tip in, add the filling, fullen, einfullen, gefullt, giessen, gießen, gegossen, verteilen, geben, darauf, darubergeben',
+    'fill, fills, filling into, filling over, pour, spoon, spread, pile, ladle, put in, tip in, add the filling, fullen, gefullt, giessen, gießen, gegossen, eingiessen, eingießen, eingegossen, hineingiessen, hineingießen, daraufgiessen, daraufgießen, darubergiessen, darubergießen, hineingeben, daraufgeben, einfullen, auffullen, auflegen, belegen, verteilen, geben, darauf, darubergeben',
   ),
   row(
     'baked',
