@@ -3,10 +3,10 @@ import {curveOf} from '../src/plan/curve.js'
 import {type FloorGrid, floorGrid} from '../src/plan/floor-grid.js'
 import {Layout} from '../src/plan/layout.js'
 import {type Job, jobsOf, laneShare, layoutFire, phaseOf} from '../src/plan/model.js'
-import {generator} from '../src/plan/random-numbers.js'
 import {responseOf} from '../src/plan/response.js'
 import {simulator} from '../src/plan/simulator.js'
 import type {Day, Load, Plan, PlanProblem} from '../src/plan/types.js'
+import {generator} from '../src/scale/random-numbers.js'
 import type {Dish, HeatNeed, Vessel} from '../src/scale/types.js'
 
 /** A falling oven for tests: two exponentials, ±`doubt` of the heat above 20 °C. */

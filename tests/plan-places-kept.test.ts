@@ -1,8 +1,8 @@
 import {describe, expect, it} from 'vitest'
 import {floorGrid, zoneAt} from '../src/plan/floor-grid.js'
 import {placeDay, placeOne, vesselsOf} from '../src/plan/places.js'
-import {generator} from '../src/plan/random-numbers.js'
 import type {Seat, Standing, ToPlace} from '../src/plan/standing.js'
+import {generator} from '../src/scale/random-numbers.js'
 import {dish, problem as problemOf} from './plan-fixtures.js'
 
 /** Places of a plan that hangs on the wall, of which one dish has to leave its own for the heat. No outside fact is asked. */

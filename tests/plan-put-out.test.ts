@@ -2,9 +2,9 @@ import {describe, expect, it} from 'vitest'
 import {floorGrid} from '../src/plan/floor-grid.js'
 import {placeDay} from '../src/plan/places.js'
 import {putOut} from '../src/plan/put-out.js'
-import {generator} from '../src/plan/random-numbers.js'
 import {type Body, blocks, bodyAt, gap, mostOnFloor, type Seats, seatsOf} from '../src/plan/seats.js'
 import type {ToPlace} from '../src/plan/standing.js'
+import {generator} from '../src/scale/random-numbers.js'
 import {dish, problem as problemOf} from './plan-fixtures.js'
 
 /** Places found by putting others out, held against the rules of standing and of lanes pair by pair; no outside fact is asked. */

@@ -4,10 +4,10 @@ import {anneal} from '../src/plan/anneal.js'
 import {floorGrid} from '../src/plan/floor-grid.js'
 import {makePlan} from '../src/plan/make.js'
 import {type Settling, settleIn} from '../src/plan/places.js'
-import {generator} from '../src/plan/random-numbers.js'
 import {Seating} from '../src/plan/seating.js'
 import {blocks, bodyOf, gap} from '../src/plan/seats.js'
 import type {Standing, ToPlace} from '../src/plan/standing.js'
+import {generator} from '../src/scale/random-numbers.js'
 import {dish, layoutOn, problem as problemOf} from './plan-fixtures.js'
 
 /**

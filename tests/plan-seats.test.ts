@@ -1,6 +1,5 @@
 import {describe, expect, it} from 'vitest'
 import {floorGrid} from '../src/plan/floor-grid.js'
-import {generator} from '../src/plan/random-numbers.js'
 import {
   type Body,
   barred,
@@ -16,6 +15,7 @@ import {
   seatsOf,
   styles,
 } from '../src/plan/seats.js'
+import {generator} from '../src/scale/random-numbers.js'
 import type {Vessel} from '../src/scale/types.js'
 
 // Which places a standing vessel bars is solved for each row of them; here every place is asked, one by one.

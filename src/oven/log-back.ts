@@ -1,16 +1,10 @@
-import {clausesOf} from './log-clauses.js'
+import {clausesOf, says} from './log-clauses.js'
 import {countAt} from './log-counts.js'
 import {deedOf} from './log-deeds.js'
-import {outcomeOf, wordsIn} from './log-outcome.js'
+import {outcomeOf} from './log-outcome.js'
 import {noteWordsOf} from './note-words.js'
 
 /** What a dish's row says was put back into the oven, or was left there, since it was not done. */
-
-/** Whether some words are among those of a text, as whole words. */
-const said = (text: string, phrases: readonly string[]): boolean => {
-  const small = ` ${wordsIn(text).join(' ')} `
-  return phrases.some((phrase) => small.includes(` ${phrase} `))
-}
 
 const returned = noteWordsOf('put back')
 const again = noteWordsOf('again')
@@ -20,8 +14,8 @@ const again = noteWordsOf('again')
  * where nothing says so.
  */
 export function backIn(text: string, note: string): 'sure' | 'again' | null {
-  if (said(text, returned) || outcomeOf({text, note}) === 'underdone') return 'sure'
-  return said(`${text}, ${note}`, again) ? 'again' : null
+  if (says(text, returned) || outcomeOf({text, note}) === 'underdone') return 'sure'
+  return says(`${text}, ${note}`, again) ? 'again' : null
 }
 
 /** Whether a clause tells that something is in the oven, again or yet. */
@@ -47,7 +41,7 @@ export const isPutBack = (behind: string, note: string): boolean =>
     if (deedOf(clause)?.deed === 'set in') return true
     // "Raw in the middle put back 10 min" has no mark before what was done.
     const at = clause.split(' ').findIndex((_, i, all) => i > 0 && deedOf(all.slice(i).join(' '))?.deed === 'set in')
-    return at > 0 && countAt(clause) === null && said(clause.split(' ').slice(at).join(' '), returned)
+    return at > 0 && countAt(clause) === null && says(clause.split(' ').slice(at).join(' '), returned)
   })
 
 /** "2 of 4 not done", "4 noch nicht fertig", "2 put back" behind "drawn": how many are in the oven yet; null where nothing says so. */

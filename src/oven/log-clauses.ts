@@ -1,4 +1,5 @@
 import {type Deed, deedOf} from './log-deeds.js'
+import {wordsIn} from './log-outcome.js'
 
 /** What the words of a log's row say, clause by clause. */
 
@@ -13,4 +14,10 @@ export const clausesOf = (words: string): string[] =>
 export function deedsIn(clause: string): Deed[] {
   const words = clause.split(' ')
   return words.flatMap((_, i) => deedOf(words.slice(i).join(' '))?.deed ?? [])
+}
+
+/** Whether some words are among those of a text, as whole words. */
+export function says(text: string, phrases: readonly string[]): boolean {
+  const small = ` ${wordsIn(text).join(' ')} `
+  return phrases.some((phrase) => small.includes(` ${phrase} `))
 }

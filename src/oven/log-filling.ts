@@ -1,5 +1,5 @@
 import type {LogRow} from './log.js'
-import {wordsIn} from './log-outcome.js'
+import {says} from './log-clauses.js'
 import {noteWordsOf} from './note-words.js'
 
 /** What a log tells of a crust baked blind that is taken out to be filled: it is not done, and bakes on. */
@@ -10,10 +10,7 @@ const toFill = noteWordsOf('to fill')
 const FILLED_WITHIN = 60
 
 /** Whether a row of a draw says that it is out to be filled: "drawn to fill", "zum Füllen herausgenommen". */
-export function isToFill(words: string, note: string): boolean {
-  const all = ` ${wordsIn(`${words} ${note}`).join(' ')} `
-  return toFill.some((phrase) => all.includes(` ${phrase} `))
-}
+export const isToFill = (words: string, note: string): boolean => says(`${words} ${note}`, toFill)
 
 /**
  * Whether what is set in is what an earlier row has out to be filled.

@@ -654,10 +654,12 @@ function dishEvent(
   if (!dish) return null
   const work = deedOf(value)
   if (work?.deed === 'not drawn' && isDrawnBehind(`${value.slice(work.length)}, ${note}`)) return {what: 'drawn', dish}
-  const minutes = longerBy(value, note)
-  const forLonger = minutes === null ? {} : {longer: {minutes}}
+  const forLonger = (): Pick<LogRow, 'longer'> => {
+    const minutes = longerBy(value, note)
+    return minutes === null ? {} : {longer: {minutes}}
+  }
   const looked = (words: string): Pick<LogRow, 'still' | 'longer'> =>
-    isStillIn(words, note) ? {still: true, ...forLonger} : {longer: {}, ...forLonger}
+    isStillIn(words, note) ? {still: true, ...forLonger()} : {longer: {}, ...forLonger()}
   if (work && !isMoved(work)) return {what: work.deed, dish, ...(work.deed === 'not drawn' ? looked(value) : {})}
   const loss = lostIn(value)
   if (loss === null && isWholeLoss(value)) return {what: 'lost', dish, lost: WHOLE_LOSS, whole: true}
@@ -694,10 +696,10 @@ function dishEvent(
   }
   if (!drawn) {
     const back = backIn(value, note)
-    return {what: 'set in', dish, ...numbers, ...(back === null ? {} : {back, ...forLonger})}
+    return {what: 'set in', dish, ...numbers, ...(back === null ? {} : {back, ...forLonger()})}
   }
   if (isPutBack(behind, note))
-    return {what: 'not drawn', dish, ...(count === null ? {} : {count}), still: true, longer: {}, ...forLonger}
+    return {what: 'not drawn', dish, ...(count === null ? {} : {count}), still: true, longer: {}, ...forLonger()}
   if (lost === undefined && !whole && isToFill(value, note))
     return {what: 'not drawn', dish, ...numbers, still: true, filling: 'out'}
   const left = leftIn(more?.rest ?? behind, note)
@@ -717,7 +719,7 @@ function dishEvent(
     what: 'drawn',
     dish,
     ...numbers,
-    ...(left === null ? {} : {left, longer: {}, ...forLonger}),
+    ...(left === null ? {} : {left, longer: {}, ...forLonger()}),
     ...(size?.ok && sign !== 0 ? {off: (sign * (size.value.low + size.value.high)) / 2} : {}),
   }
 }

@@ -1,7 +1,7 @@
+import {generator} from '../scale/random-numbers.js'
 import type {LaidOut} from './laid.js'
 import type {Layout} from './layout.js'
 import {HARD} from './layout-prices.js'
-import {generator} from './random-numbers.js'
 import {rules} from './rules.js'
 import type {TrueFloor} from './seating.js'
 

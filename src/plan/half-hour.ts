@@ -12,9 +12,9 @@ import type {PlanProblem} from './types.js'
  * @returns A warning of rule `half-hour` for each dish, at the row of the log that tells of it.
  */
 export function halfHourWanting({done, dishes}: PlanProblem, log: FiringLog): Message[] {
-  const set = (done?.set ?? []).flatMap((one) => {
-    const {dish: id, lost} = one
-    const at = setInOf(one)
+  const set = (done?.set ?? []).flatMap((part) => {
+    const {dish: id, lost} = part
+    const at = setInOf(part)
     const dish = dishes.find((one) => one.id === id)
     const row = dish && lost !== true ? rowAt(log, 'set in', at, dish) : undefined
     return dish && row ? [{dish, at, row, order: orderOf(dish)}] : []

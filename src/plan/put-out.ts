@@ -1,6 +1,6 @@
+import {generator} from '../scale/random-numbers.js'
 import {isEmpty, nextBit} from './bits.js'
 import type {FloorGrid} from './floor-grid.js'
-import {generator} from './random-numbers.js'
 import {type Body, barred, bodyAt, inZones, isSet, type Seats, seatsOf, strike} from './seats.js'
 import {barredByAll, carriedPast, type Group, type ToPlace, together} from './standing.js'
 

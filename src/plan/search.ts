@@ -1,5 +1,5 @@
+import {generator, shuffle} from '../scale/random-numbers.js'
 import {choiceAt, type Model} from './model.js'
-import {generator, shuffle} from './random-numbers.js'
 import {rules} from './rules.js'
 import {type Cut, State} from './search-state.js'
 import type {TrueFloor} from './seating.js'

@@ -20,8 +20,8 @@ const SOON = 60
 
 /**
  * What has been set in, with places for what no plan has one for. Where what was made again after a loss was to stand something else may stand
- * by then, and what was left out of the plan was to stand nowhere: both are taken to stand where they were to, or had stood, if that is free, and else where there is room, and out of the way of what is drawn
- * long before. Where there is none nobody knows where it stands: told of, and in nobody's way.
+ * by then, and what was left out of the plan was to stand nowhere: both are taken to stand where they were to, or had stood, if that is free, and
+ * else where there is room, and out of the way of what is drawn long before. Where there is none nobody knows where it stands: told of, and in nobody's way.
  *
  * @param again those of `set` of whose place no plan tells
  */

@@ -309,10 +309,10 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       const ids = load.dishes.flatMap((d) => (!d.alreadyIn && shutFor(d.dish) >= rules.tick ? [d.dish] : []))
       if (ids.length > 0) kept.set(load.at, [...new Set(ids)])
     }
-    // Nor before now, nor before what was not done is to be looked at again.
+    // What was not done is to be looked at again after a while.
     const lookedAgain = (id: string): number[] =>
       (problem.done?.set ?? []).flatMap(({dish, longer}) => (dish === id && longer ? [longer.looked + rules.lookEvery] : []))
-    /** Nothing is looked at while the door is kept shut, nor at night. */
+    /** Nothing is looked at before now, nor again at once, nor while the door is kept shut, nor at night. */
     const mayLook = (low: number, at: number, ids: readonly string[]): number => {
       const early = Math.max(low, problem.done?.now ?? low, ...ids.flatMap(lookedAgain))
       const ends = [...kept].flatMap(([from, ids]) => ids.map((id) => ({from, to: from + shutFor(id)})))

@@ -65,6 +65,9 @@ export function inAfterAll(row: LogRow, said: number | null, inside: readonly To
   return these.map(({saidOut: _, ...part}): Told => ({...part, stays: row.at}))
 }
 
+/** That what a row tells of was looked at and is not done. */
+export const longerFrom = ({at, longer}: LogRow): Pick<Told, 'longer'> => (longer === undefined ? {} : {longer: {at, ...longer}})
+
 /**
  * The vessels that stand in the oven again, taken out of those that were drawn. A minute outside is taken to cost as much as one in the oven gave:
  * what was out for as long as it had been in begins anew. Common practice, no source. So does what was out while a fire burned: a stay that began
@@ -99,7 +102,7 @@ export function standsAgain(
       again: true,
       stays: row.at,
       back: {out: saidOut!, again: row.at},
-      ...(row.longer === undefined ? {} : {longer: {at: row.at, ...row.longer}}),
+      ...longerFrom(row),
     }
   })
 }

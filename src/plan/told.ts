@@ -2,7 +2,7 @@ import type {FiringLog, LogRow} from '../oven/log.js'
 import {slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
 import {type Followed, partsByDish, partsOf, share} from './followed.js'
-import {type BackIn, inAfterAll, putBackBy, standsAgain} from './told-back.js'
+import {type BackIn, inAfterAll, longerFrom, putBackBy, standsAgain} from './told-back.js'
 import {asItWas, isLeftOut, leftOut, setInAt} from './told-left-out.js'
 import {taken, vesselsIn} from './told-parts.js'
 import type {Load, Plan, Returned} from './types.js'
@@ -447,9 +447,6 @@ function leftBy(row: LogRow, inside: readonly Told[], said: number | null): (par
     return [{...some, stays: row.at, ...longerFrom(row)}, ...(rest ? [rest] : [])]
   }
 }
-
-/** That what a row tells of was looked at and is not done. */
-const longerFrom = ({at, longer}: LogRow): Pick<Told, 'longer'> => (longer === undefined ? {} : {longer: {at, ...longer}})
 
 /** Which of what was not in the oven yet was lost: what the log leaves over, what it does not tell of, what was set in later. */
 const rank = (part: Told): number => (part.waits ? 0 : part.saidIn === undefined ? 1 : 2)

@@ -1,5 +1,6 @@
 import {type Body, bodiesOf, type Stood, together} from './floor-bodies.js'
 import {type Ground, nearestOnEllipse} from './floor-shape.js'
+import {generator} from './random-numbers.js'
 import type {FloorItem} from './types.js'
 
 /**
@@ -16,7 +17,7 @@ export function pushApart(
   rounds: number,
   byDepth: boolean,
 ): Stood[] | null {
-  const random = numbers(0x9e37 + start * 7919 + items.length)
+  const random = generator(0x9e37 + start * 7919 + items.length)
   // Oblong vessels of one dish lie one way on even starts; on odd ones each lies as it falls.
   const lies = new Map<string, number>()
   const bodies = items.map((item) => {
@@ -75,18 +76,6 @@ export function pushApart(
   const stood = [...standing]
   for (let i = 0; i < n; i++) stood.push({body: bodies[i]!, x: x[i]!, y: y[i]!})
   return stood
-}
-
-/** Small fixed-seed generator (mulberry32, public domain), so that the same input gives the same floor. */
-function numbers(seed: number): () => number {
-  let state = seed >>> 0
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0
-    let t = state
-    t = Math.imul(t ^ (t >>> 15), t | 1)
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61)
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296
-  }
 }
 
 /** Starting places: rings, rows or scattered. */

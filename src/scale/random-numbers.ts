@@ -1,4 +1,7 @@
-/** Numbers from 0 to 1, the same of each seed: mulberry32, a small generator good enough to choose neighbourhoods. */
+/**
+ * Numbers from 0 to 1, the same of each seed, so that the same input gives the same floor and the same plan: mulberry32 (public domain), a small
+ * generator good enough to choose neighbourhoods.
+ */
 export function generator(seed: number): () => number {
   let a = seed >>> 0
   return () => {
