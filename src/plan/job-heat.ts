@@ -71,9 +71,11 @@ export class JobHeat {
     const b = shift - jobs.done[u]!
     const start = Math.max(0, this.#laid.s[u]!)
     const wall = this.#hours.wallAfter(start)
-    const goal = jobs.goal[u]!
+    let goal = jobs.goal[u]!
     let cost = 0
     let violation = 0
+    // What is in already and too cool to end in is drawn as soon as it is done: no more is kept in hand for it.
+    const coolest = jobs.fixed[u] && !jobs.stays[u] ? jobs.end[u]! - jobs.done[u]! : Number.NEGATIVE_INFINITY
     if (!jobs.fixed[u]) {
       const t = a * T[start]! + shift
       const hottest = this.#hottest(u, w, t, T[start]!)
@@ -96,6 +98,7 @@ export class JobHeat {
       if (now < 0) now = 0
       dose += HALF_TICK * (before + now)
       before = now
+      if (now < coolest && dose >= jobs.needed[u]!) goal = Math.min(goal, dose)
     }
     this.stale[u] = 0
     if (dose < goal) {
@@ -129,7 +132,8 @@ export class JobHeat {
 
   /** True where a job has the dose it needs when it is drawn, as the layout has it. */
   isDone(u: number): boolean {
-    return this.own[4 * u + 1]! >= this.#jobs.goal[u]!
+    const {goal, needed, fixed} = this.#jobs
+    return this.own[4 * u + 1]! >= (fixed[u] ? needed[u]! : goal[u]!)
   }
 
   /** Keep no more than the margin above each dish's lower limit and dose: what was in hand is needed to place the day at all. */

@@ -48,10 +48,27 @@ export function keeps(
 const ROUGHLY = 0.3
 
 /** True when what is in the oven has the dose it needs at a minute, in a part of the floor, and is not too cool; what rounding takes is granted. */
-export function hasDose({dish, since}: Job, curve: Curve, z: number, to: number, lit: number): boolean {
-  const {need} = dish
-  if (celsiusAt(curve, z, to) < need.endLow - ROUGHLY) return false
+export function hasDose(job: Job, curve: Curve, z: number, to: number, lit: number): boolean {
+  return !isCool(job, curve, z, to) && hasHeat(job, curve, z, to, lit)
+}
+
+/** True when what is in the oven has had the heat it needs at a minute, in a part of the floor, however cool that is by then. */
+export function hasHeat({dish: {need}, since}: Job, curve: Curve, z: number, to: number, lit: number): boolean {
   return doseBetween(curve, need, z, since! - lit, to) >= doseNeeded(need) * (1 - 2 * rules.doseWanting)
+}
+
+/**
+ * True when what is in the oven is drawn from a part of the floor that is too cool for it by then, though all of it had its heat an opening
+ * before: what wants heat still waits for it, however cool.
+ */
+export function leftToCool(job: Job, curve: Curve, zones: readonly number[], to: number, lit: number): boolean {
+  const {need} = job.dish
+  const has = (z: number): number => doseBetween(curve, need, z, job.since! - lit, to - rules.tick)
+  return zones.some((z) => isCool(job, curve, z, to)) && zones.every((z) => has(z) >= doseNeeded(need))
+}
+
+function isCool({dish: {need}}: Job, curve: Curve, z: number, to: number): boolean {
+  return celsiusAt(curve, z, to) < need.endLow - ROUGHLY
 }
 
 /** True when what is in the oven is over-baked, all its vessels, for the sake of the next opening but one (see `keeps`). */

@@ -3,7 +3,7 @@ import type {ChoiceLimits} from './choices.js'
 import {type Curve, curveOf, whereIndex} from './curve.js'
 import {eventsOf} from './events.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
-import {hasDose, keeps, stayed} from './keeps.js'
+import {hasHeat, keeps, leftToCool, stayed} from './keeps.js'
 import type {Laid, Refusal} from './laid.js'
 import type {Light} from './laying-out.js'
 import type {Layout} from './layout.js'
@@ -115,8 +115,11 @@ export class Proof {
         // What can no longer be done, or drawn as it should be, is wrong only while there is still something to be tried.
         const to = t.e * rules.tick + layout.phase
         const zones = [...new Set((job.stood ?? []).map((v) => whereIndex(v.zone)))]
-        const under = layout.isDone(u) && zones.some((z) => !hasDose(job, curve, z, to, lit))
-        const over = !under && !layout.heldBack(u) && stayed(job, curve, zones, to, lit)
+        const under = layout.isDone(u) && zones.some((z) => !hasHeat(job, curve, z, to, lit))
+        const over =
+          !under &&
+          !layout.heldBack(u) &&
+          (stayed(job, curve, zones, to, lit) || (layout.isDone(u) && leftToCool(job, curve, zones, to, lit)))
         const ill = layout.hemmedIn(u) || under || over
         if (over) burned.push(u)
         if (under) short.push(u)
