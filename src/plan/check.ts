@@ -266,7 +266,12 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
         }
         judged.push({dose, breaks, wanted, likely})
       }
-      const own: Inside = {dish, places, to, done: (until) => judged.every(({dose, likely}) => dose(until) >= likely * 0.985 - 5)}
+      const own: Inside = {
+        dish,
+        places,
+        to,
+        done: (until) => judged.every(({dose, likely}) => dose(until) >= likely * (1 + rules.marginDose)),
+      }
       if (old) inside.push(own)
       // All vessels of it wait, though they end cooler than they should, for those that were not done at the opening before.
       const waited = old && judged.some(({dose, likely}) => dose(to - rules.tick) < likely)
@@ -277,13 +282,13 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       )
       const saving = old && faults.some((some) => some.length > 0) ? laterDraws(judged, from) : null
       const past = saving !== null && !saving.possible && saving.first !== null
-      /** Burned in the oven: not where it could not be reached before. */
-      const burned = (by: number, reason: string): void => {
-        if (!heldBack(problem, inside, own)) bad('over-baked', entry.dish, to, by, reason)
+      /** Burned in the oven, or left to grow cool there: not where it could not be reached before. */
+      const leftIn = (rule: Fault['rule'], by: number, reason: string): void => {
+        if (!heldBack(problem, inside, own)) bad(rule, entry.dish, to, by, reason)
       }
       for (const {rule, by, reason} of faults.flat())
         if (past && rule !== 'holding') continue
-        else if (rule === 'over-baked' && old) later.push(() => burned(by, reason))
+        else if (old && (rule === 'over-baked' || rule === 'end heat')) later.push(() => leftIn(rule, by, reason))
         else bad(rule, entry.dish, to, by, reason)
       if (saving && past) {
         for (const [i, {dose, wanted}] of judged.entries()) {
@@ -300,7 +305,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
         }
         const more = to - saving.first!
         if (saving.over && more > 2 * rules.tick)
-          later.push(() => burned(more, `${name}: done, and left in for ${more} min more`))
+          later.push(() => leftIn('over-baked', more, `${name}: done, and left in for ${more} min more`))
       }
       // Where nobody knows in which part of the floor it stands, how much it lacks there is a guess.
       if (eased && !anywhere) {

@@ -113,6 +113,8 @@ export class Draws {
   /** Take it that what is in the oven was burned where some of its vessels stand: it is drawn sooner, if it may be. */
   drawSooner(u: number): void {
     this.drawBy[u] = this.#laid.e[u]! - 1
+    // What it was seen to want before was on another curve.
+    if (this.drawFrom[u]! > this.drawBy[u]!) this.drawFrom[u] = 0
   }
 
   /** Take it that what is in the oven wanted some of its heat where it stands: it is drawn later, if it may be. */
@@ -129,15 +131,19 @@ export class Draws {
     const doors = this.doors
     const done = this.#heat.own[4 * u]!
     const soonest = Math.max(done, this.#laid.s[u]! + 1)
-    let first = Math.max(soonest + this.#laid.hold[u]!, this.drawFrom[u]!)
+    let may = Math.max(soonest, this.drawFrom[u]!)
     // What stands in its way in the oven is drawn before it, or with it.
     const inFront = jobs.inFront[u]!
-    for (let i = 0; i < inFront.length; i++) first = Math.max(first, this.#laid.e[inFront[i]!]!)
+    for (let i = 0; i < inFront.length; i++) may = Math.max(may, this.#laid.e[inFront[i]!]!)
+    let first = Math.max(may, soonest + this.#laid.hold[u]!)
     const due = jobs.due[u]!
     const hotFrom = jobs.hotFrom[u]!
     const wall = this.#hours.wallAfter(Math.max(0, this.#laid.s[u]!))
     const T = this.#celsius
     const a = jobs.scale[4 * u + this.#laid.w[u]!]!
+    // What is in already has its draw alone to end in time: it waits for another's no longer than it is hot enough.
+    const coolest = jobs.fixed[u] ? jobs.end[u]! - jobs.shift[4 * u + this.#laid.w[u]!]! : Number.NEGATIVE_INFINITY
+    if (!jobs.stays[u]) while (first > may && !(a * T[first]! >= coolest)) first--
     if (jobs.stays[u]) {
       let k = this.#hours.openFrom(Math.max(first, present), wall)
       if (clock0 + k * rules.tick < hotFrom && !(jobs.again && jobs.was[u])) {
@@ -168,8 +174,6 @@ export class Draws {
     let bestCost = Number.POSITIVE_INFINITY
     let bestOff = -1
     const last = Math.min(wall, done + WINDOW - 1)
-    // What is in already has its draw alone to end in time.
-    const coolest = jobs.fixed[u] ? jobs.end[u]! - jobs.done[u]! : Number.NEGATIVE_INFINITY
     for (let t = done; t <= last; t++) {
       if (t > done) {
         let now = a * T[t]! + b
@@ -177,7 +181,7 @@ export class Draws {
         dose += HALF_TICK * (before + now)
         before = now
         if (t > done + 1 && dose > longest) break
-        if (best >= 0 && a * T[t]! + b < coolest) break
+        if (best >= 0 && a * T[t]! < coolest) break
       }
       const off = Math.abs(dose - wanted)
       const over = weights.misfit * off
