@@ -363,3 +363,34 @@ One pint of molasses, one tea-cup of butter, one tea-cup of sour milk, two teasp
     expect(readVessel('26 tin x 7 cm')).toMatchObject({ok: true})
   })
 })
+
+describe('a vessel that a day names by what it holds', () => {
+  const beans =
+    '---\nyear: 2000\nplace: United States\n---\n# Baked Beans\n\n- 2 lb navy beans\n- 1/2 lb salt pork\n\nPut in a bean pot and bake at 300 F for 6 hours.\n'
+  it.each([
+    ['in a 4-quart crock', 1],
+    ['2 4-quart crocks', 2],
+    ['2 crocks of 4 quarts', 2],
+    ['in 2 crocks of 4 quarts', 2],
+  ])('%s', (amount, count) => {
+    const {dishes, messages} = make(beans, amount)
+    // 4 US quarts are 3.785 l (NIST Handbook 44).
+    expect(dishes[0]).toMatchObject({count, vessel: {name: 'crock 7 x 7 in'}})
+    expect(dishes[0]!.sized.find(({field}) => field === 'size')?.why).toMatch(/holds 3\.79 litres \(3\.79–4\.55\) to the brim/)
+    expect(messages.filter(({rule}) => rule === 'scale-amount')).toEqual([])
+  })
+  it('and a number of cups is none', () => {
+    expect(readAsked('8 cups', 4)).toMatchObject({ok: true, value: {kind: 'count', count: 8}})
+  })
+})
+
+describe('a small dish of its own', () => {
+  it.each([
+    ['custard cups', 8],
+    ['ramekins', 8],
+  ])('%s feed one each', (noun, count) => {
+    const custards = `# Cup Custards\n\n- 1 quart milk\n- 6 eggs\n- 1/2 cup sugar\n\nPour into ${count} ${noun}. Bake at 325 F for 35 minutes.\n`
+    // Common practice, no source.
+    expect(one(custards, 'for 12')).toMatchObject({count: 12, feeds: {likely: 12}})
+  })
+})
