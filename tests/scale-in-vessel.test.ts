@@ -394,3 +394,16 @@ describe('a small dish of its own', () => {
     expect(one(custards, 'for 12')).toMatchObject({count: 12, feeds: {likely: 12}})
   })
 })
+
+describe('a tin of its own depth', () => {
+  it('of a Swiss roll is no round one, though it is less than 2 cm deep', () => {
+    const roll =
+      '# Swiss roll\n\n- 3 eggs\n- 75 g sugar\n- 75 g flour\n\nGrease a Swiss roll tin 33 x 23 cm. Pour in and bake at 200 C for 10 minutes.\n'
+    expect(one(roll, 'once').vessel.name).toBe('oblong 33 x 23 x 1.9 cm')
+  })
+  it('with holes is a tin of small ones, whatever it is for', () => {
+    const batter =
+      '# Yorkshire pudding\n\n- 140 g flour\n- 4 eggs\n- 200 ml milk\n\nBake in a 12-hole tin at 220 C for 25 minutes.\n'
+    expect(one(batter, 'once').vessel.name).toBe('sheet 14 x 11 in')
+  })
+})

@@ -265,7 +265,7 @@ export const vessels: readonly VesselRow[] = [
   ),
   row(
     'muffin-tin',
-    'muffin tin, muffin pan, muffin tins, muffin pans, muffin cup, muffin cups, cup muffin tin, cup muffin pan, cup muffin tins, cup muffin pans, cupcake tin, cupcake pan, gem pan, gem pans, gem irons, popover pan, roll pan, roll pans, muffinblech, muffinform',
+    'muffin tin, muffin pan, muffin tins, muffin pans, muffin cup, muffin cups, cup muffin tin, cup muffin pan, cup muffin tins, cup muffin pans, cupcake tin, cupcake pan, gem pan, gem pans, gem irons, popover pan, roll pan, roll pans, muffinblech, muffinform, hole tin, hole tins, holed tin, hole pan, hole pans, hole tray, hole bun tin',
     'sheet',
     {length: inch(14), width: inch(11)},
     'common-practice',

@@ -125,7 +125,7 @@ export function readVessel(text: string, by: MeasuredBy = UNKNOWN): VesselResult
     if (unit === undefined) return {ok: false, reason: `the sizes of “${text}” have no unit`, suggest: example}
     const metres = parseLength(`${found[i]!.number.replace('-', ' ')} ${unit.replace('.', '')}`)
     if (!metres.ok) return {ok: false, reason: metres.reason, suggest: example}
-    if (metres.value < 0.02 || metres.value > 2) {
+    if (metres.value < SHALLOWEST || metres.value > 2) {
       return {ok: false, reason: `${found[i]!.number} ${unit} is no size for a vessel`, suggest: example}
     }
     sizes.push(metres.value)
@@ -148,6 +148,9 @@ export function readVessel(text: string, by: MeasuredBy = UNKNOWN): VesselResult
     ...(any ? {anyDepth: true as const} : {}),
   }
 }
+
+/** No side of a vessel is less, m: a Swiss roll tin is 3/4 in deep. Common practice, no source. */
+const SHALLOWEST = 0.01
 
 const UNKNOWN: MeasuredBy = {year: null, place: null}
 
