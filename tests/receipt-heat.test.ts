@@ -410,3 +410,23 @@ describe('the note of a misread long s', () => {
     expect(notesOf(text).filter((note) => note.includes('long s'))).toEqual([])
   })
 })
+
+describe('what bakes in a bath of water', () => {
+  // The heat is the oven's: water is never so hot (it boils at 100 °C), and what is set in it to bake does not stand so long. Invented texts.
+  it.each([
+    'Bake in 8 custard cups set in hot water at 325 F for 35 minutes.',
+    'Bake in 8 custard cups, set in a pan of hot water, at 325 F for 35 minutes.',
+    'Bake in a pan of boiling water at 325 F for 35 minutes.',
+    'Bake in a water bath at 325 F for 35 minutes.',
+  ])('%s', (method) => {
+    const {oven, times} = translate(`# Cup custards\n\n- 1 quart milk\n- 6 eggs\n\n${method}\n`, {file: 'a.md'}).receipts[0]!
+    expect(oven).toMatchObject([{celsius: {low: 163, high: 163}}])
+    expect(times).toMatchObject([{of: 'bake', minutes: {low: 35, high: 35}}])
+  })
+  it('but not the water’s own', () => {
+    const {oven} = translate('# Rolls\n\n- 500 g flour\n\nMix with water at 105 F. Heat the milk in a water bath at 180 F.\n', {
+      file: 'a.md',
+    }).receipts[0]!
+    expect(oven).toEqual([])
+  })
+})

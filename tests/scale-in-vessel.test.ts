@@ -363,3 +363,47 @@ One pint of molasses, one tea-cup of butter, one tea-cup of sour milk, two teasp
     expect(readVessel('26 tin x 7 cm')).toMatchObject({ok: true})
   })
 })
+
+describe('a vessel that a day names by what it holds', () => {
+  const beans =
+    '---\nyear: 2000\nplace: United States\n---\n# Baked Beans\n\n- 2 lb navy beans\n- 1/2 lb salt pork\n\nPut in a bean pot and bake at 300 F for 6 hours.\n'
+  it.each([
+    ['in a 4-quart crock', 1],
+    ['2 4-quart crocks', 2],
+    ['2 crocks of 4 quarts', 2],
+    ['in 2 crocks of 4 quarts', 2],
+  ])('%s', (amount, count) => {
+    const {dishes, messages} = make(beans, amount)
+    // 4 US quarts are 3.785 l (NIST Handbook 44).
+    expect(dishes[0]).toMatchObject({count, vessel: {name: 'crock 7 x 7 in'}})
+    expect(dishes[0]!.sized.find(({field}) => field === 'size')?.why).toMatch(/holds 3\.79 litres \(3\.79–4\.55\) to the brim/)
+    expect(messages.filter(({rule}) => rule === 'scale-amount')).toEqual([])
+  })
+  it('and a number of cups is none', () => {
+    expect(readAsked('8 cups', 4)).toMatchObject({ok: true, value: {kind: 'count', count: 8}})
+  })
+})
+
+describe('a small dish of its own', () => {
+  it.each([
+    ['custard cups', 8],
+    ['ramekins', 8],
+  ])('%s feed one each', (noun, count) => {
+    const custards = `# Cup Custards\n\n- 1 quart milk\n- 6 eggs\n- 1/2 cup sugar\n\nPour into ${count} ${noun}. Bake at 325 F for 35 minutes.\n`
+    // Common practice, no source.
+    expect(one(custards, 'for 12')).toMatchObject({count: 12, feeds: {likely: 12}})
+  })
+})
+
+describe('a tin of its own depth', () => {
+  it('of a Swiss roll is no round one, though it is less than 2 cm deep', () => {
+    const roll =
+      '# Swiss roll\n\n- 3 eggs\n- 75 g sugar\n- 75 g flour\n\nGrease a Swiss roll tin 33 x 23 cm. Pour in and bake at 200 C for 10 minutes.\n'
+    expect(one(roll, 'once').vessel.name).toBe('oblong 33 x 23 x 1.9 cm')
+  })
+  it('with holes is a tin of small ones, whatever it is for', () => {
+    const batter =
+      '# Yorkshire pudding\n\n- 140 g flour\n- 4 eggs\n- 200 ml milk\n\nBake in a 12-hole tin at 220 C for 25 minutes.\n'
+    expect(one(batter, 'once').vessel.name).toBe('sheet 14 x 11 in')
+  })
+})

@@ -4,7 +4,8 @@ import {describe, expect, it} from 'vitest'
 import {kinds} from '../src/lexicon/kinds.js'
 import {vessels} from '../src/lexicon/vessels.js'
 import {readVessel, type VesselSize} from '../src/receipt/vessel.js'
-import {brimVolume, spreadOf, topArea, vesselOf} from '../src/scale/vessel.js'
+import {brimVolume, topArea} from '../src/receipt/vessel-capacity.js'
+import {spreadOf, vesselOf} from '../src/scale/vessel.js'
 
 const size = (text: string): VesselSize => {
   const read = readVessel(text)

@@ -465,6 +465,8 @@ export const vesselSchema = z.object({
   length: z.number().optional(),
   width: z.number().optional(),
   height: z.number().optional(),
+  /** What it is sold as holding to the brim, ml, where a tube in its middle makes that less than its outline. */
+  millilitres: z.number().optional(),
   source: z.string(),
   note: z.string().optional(),
 })
@@ -822,6 +824,8 @@ export const vesselWordSchema = z.object({
     'times',
     'way',
     'depth',
+    'volume',
+    'holding',
     'small',
     'noun',
     'by its width',

@@ -19,6 +19,13 @@ export const vesselWords: readonly VesselWord[] = [
   row('long unit', 'ft, feet, foot, m'),
   row('times', 'x, ×, by, mal'),
   row('way', 'across, wide, broad, long, diameter, square, ø, durchmesser, breit, lang, length, width'),
+  // Measures of what a vessel holds, by their ids in `measures.ts`: "a 3-quart casserole".
+  row('volume', 'quart, pint, gill, gallon, cup, fluid ounce, millilitre, centilitre, decilitre, litre'),
+  // Between a vessel and what it holds: "a crock that holds about 4 quarts".
+  row(
+    'holding',
+    '(, of, about, holding, holds, hold, that, which, to, will, containing, contains, with, capacity, von, mit, ca, etwa, inhalt',
+  ),
   row('depth', 'deep, high, tall, depth, height, tief, hoch, hohe, tiefe'),
   row('small', 'and, of, about, a, an, the, each, in, at, least, und, etwa'),
   row(
@@ -93,7 +100,7 @@ export const vesselWords: readonly VesselWord[] = [
   // By which a thing comes into the vessel it is baked in, where a word of baking follows.
   row(
     'puts',
-    'put, pour, turn, place, lay, layer, pack, press, spoon, spread, arrange, set, transfer, tip, ladle, pile, scrape, heap, empty, drop, geben, fullen, legen, schichten, einfullen',
+    'put, pour, divide, share, turn, place, lay, layer, pack, press, spoon, spread, arrange, set, transfer, tip, ladle, pile, scrape, heap, empty, drop, geben, fullen, legen, schichten, einfullen',
   ),
   row('bakes', 'bake, bakes, baked, oven, ovens, ouen, roast, roasted, backen, gebacken, ofen, backofen'),
   // What is done in a vessel that is none to bake in.

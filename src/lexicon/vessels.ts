@@ -4,7 +4,7 @@ import type {VesselRow} from './schema.js'
 /** Whole millimetres of inches: vessels were sold by the inch. */
 const inch = (n: number): number => Math.round(n * 25.4) / 1000
 
-type Sizes = Partial<Pick<VesselRow, 'diameter' | 'length' | 'width' | 'height'>>
+type Sizes = Partial<Pick<VesselRow, 'diameter' | 'length' | 'width' | 'height' | 'millilitres'>>
 const round = (diameter: number, height: number): Sizes => ({diameter: inch(diameter), height: inch(height)})
 const box = (length: number, width: number, height: number): Sizes => ({
   length: inch(length),
@@ -121,13 +121,21 @@ export const vessels: readonly VesselRow[] = [
     'A band without a bottom, set on a papered sheet; large cakes to 1850.',
   ),
   row('small-hoop', 'small hoop, small hoops, little hoops, queen cake hoops', 'round', round(3, 1.5), 'memory'),
-  row('tube-pan', 'tube pan, angel cake tin, angel food pan, tube tin', 'round', round(10, 4), 'common-practice'),
+  row(
+    'tube-pan',
+    'tube pan, angel cake tin, angel food pan, tube tin',
+    'round',
+    {...round(10, 4), millilitres: 3785},
+    'common-practice',
+    'Holds 16 US cups.',
+  ),
   row(
     'turks-head',
     'turk’s head, turban mould, turban mold, gugelhupf mould, kugelhopf tin, bundt pan, bundt tin, turban, tin mould, gugelhupfform, napfkuchenform',
     'round',
-    round(9, 4),
+    {...round(9, 4), millilitres: 2839},
     'memory',
+    'Holds 12 US cups.',
   ),
   row(
     'savoy-mould',
@@ -257,7 +265,7 @@ export const vessels: readonly VesselRow[] = [
   ),
   row(
     'muffin-tin',
-    'muffin tin, muffin pan, muffin tins, muffin pans, muffin cup, muffin cups, cup muffin tin, cup muffin pan, cup muffin tins, cup muffin pans, cupcake tin, cupcake pan, gem pan, gem pans, gem irons, popover pan, roll pan, roll pans, muffinblech, muffinform',
+    'muffin tin, muffin pan, muffin tins, muffin pans, muffin cup, muffin cups, cup muffin tin, cup muffin pan, cup muffin tins, cup muffin pans, cupcake tin, cupcake pan, gem pan, gem pans, gem irons, popover pan, roll pan, roll pans, muffinblech, muffinform, hole tin, hole tins, holed tin, hole pan, hole pans, hole tray, hole bun tin',
     'sheet',
     {length: inch(14), width: inch(11)},
     'common-practice',

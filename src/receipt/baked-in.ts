@@ -97,3 +97,17 @@ function isBakedAfter(tokens: readonly Token[], to: number): boolean {
   }
   return false
 }
+
+/**
+ * Whether a vessel that is told by what it holds is one to bake in: things are boiled, mixed and kept by the quart too.
+ *
+ * @param boils in such a one things are boiled
+ */
+export function isHeldToBake(section: Section, {from, to}: TokenSpan, boils: boolean): boolean {
+  const {tokens} = section
+  let first = from
+  while (from - first < MOST_BEFORE && tokens[first - 1]?.block === tokens[from]!.block && !INTO.has(tokens[first - 1]!.word))
+    first--
+  const at = isInto(tokens, first) ? first : from
+  return isBakedIn(section, {from: at, to}, boils) || (!boils && isFilled(section, {from: at, to}))
+}

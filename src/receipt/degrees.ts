@@ -80,6 +80,11 @@ const REACHES: ReadonlySet<string> = new Set(['reaches', 'reach', 'reached', 're
 const UNTIL: ReadonlySet<string> = new Set(['until', 'till', 'bis', 'when', 'once'])
 /** "until 75 °C in the thickest part", "until 75 °C inside". */
 const BEHIND_INSIDE: ReadonlySet<string> = new Set(['in', 'inside', 'within', 'internally', 'innen', 'im'])
+/** Water, and what sets in it, is never hotter, °C: "bake in custard cups set in hot water at 325 °F" is the oven's heat. Common practice, no source. */
+const HOTTEST_WATER = 110
+const WATERS: ReadonlySet<string> = new Set(['water', 'bath', 'custard', 'wasser', 'wasserbad'])
+const isBath = (word: string, coolest: number): boolean => WATERS.has(word) && coolest > HOTTEST_WATER
+
 /** Nothing that is baked is hotter within, °C: candy and meringue apart, no crumb passes the boiling of its water. */
 const HOTTEST_CRUMB = 105
 const AFTER_SCALE = /^(?:for|until|till|about|and|or|then|in|oven|etwa|ca|bis|und|lang|backen)$/
@@ -486,13 +491,13 @@ export class DegreeReader extends Walk {
       )
         return true
       if (DRIES.has(word) && BEFORE_DRYING.test(this.word(from - 1))) return true
-      if (INSIDE_WORDS.has(word) && !this.#isLeft(k)) return false
+      if (INSIDE_WORDS.has(word) && !this.#isLeft(k) && !isBath(word, coolest)) return false
     }
     const high = this.limit(end < this.tokens.length ? end : from, 10)
     for (let k = end; k < high; k++) {
       const word = this.word(k)
       if (OVENS.has(word) || BAKES.has(word) || IN_OVEN.has(word)) return true
-      if (INSIDE_WORDS.has(word)) return false
+      if (INSIDE_WORDS.has(word) && !isBath(word, coolest)) return false
       if (this.tokens[k]!.block !== this.tokens[from]!.block) break
     }
     if (coolest <= HOTTEST_DRYING.c) return dryingOf(this.tokens, from) >= 0

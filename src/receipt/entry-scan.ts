@@ -13,6 +13,7 @@ import {readQuantity} from './quantities.js'
 import {eachList} from './shared-amounts.js'
 import {weightBehind} from './stated-weight.js'
 import {bareName, vagueEntry} from './unmeasured.js'
+import {heldAt} from './vessel-volumes.js'
 import {DESCRIBES, FILLING, JOINT, MEASURE, NOTIN, OPENER, PART, Phrases, textOf, VAGUE, type View} from './view.js'
 
 /**
@@ -122,6 +123,14 @@ export function scan(entries: Entries, from: number, to: number, mode: Mode): vo
       const label = partLabel(entries, i, to)
       if (label > 0) {
         i = label
+        continue
+      }
+    }
+    // "In a 3-quart casserole": what a vessel holds is no amount of it.
+    if (bits[i]! & OPENER) {
+      const held = heldAt(tokens, i)
+      if (held !== null && held.to <= to && (mode !== 'list' || held.to === to || tokens[held.to]!.kind === 'mark')) {
+        i = held.to
         continue
       }
     }

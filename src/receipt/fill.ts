@@ -1,9 +1,13 @@
 import {lookUpKind} from '../lexicon/index.js'
+import type {Range} from '../lexicon/schema.js'
 import {type KindFound, raisedBySoda} from './kinds.js'
 import type {Section} from './section.js'
 import type {Inferred, OvenPhrase, ReadIngredient, ReadReceipt, ReceiptFacts, TimePhrase, Yield} from './types.js'
+import {readVessel} from './vessel.js'
 import {vesselGuessed, vesselOfNoKind} from './vessel-guessed.js'
+import {heldAsStated, vesselHeld} from './vessel-held.js'
 import {thingSized, vesselStated} from './vessel-sizes.js'
+import {type MeasuredBy, volumeText} from './vessel-volumes.js'
 
 const minutes = (low: number, high: number): string => {
   const say = (m: number): string => (m >= 120 && m % 30 === 0 ? `${m / 60} h` : `${m} min`)
@@ -21,6 +25,8 @@ export interface Known {
   readonly times: readonly TimePhrase[]
   readonly untimed: ReadReceipt['untimed']
   readonly serves: Yield | null
+  /** By which its measures are read. */
+  readonly by: MeasuredBy
 }
 
 /**
@@ -28,16 +34,22 @@ export interface Known {
  * ours and says why; front matter that states the field leaves nothing to fill.
  */
 export function fillFromKind(known: Known): Inferred[] {
-  const {facts, kind, ingredients, oven, times, untimed = [], serves, section} = known
+  const {facts, kind, ingredients, oven, times, untimed = [], serves, section, by} = known
   const inferred: Inferred[] = []
   const sized =
     facts.vessel === undefined
       ? (vesselStated(section, ingredients, kind?.id ?? null) ??
         (kind === null ? null : thingSized(section, ingredients, kind.id)))
       : null
+  const bakes = oven.length > 0 || times.some((time) => time.of === 'bake')
+  // What is set cold in a quart mould is baked in none.
+  const held =
+    facts.vessel === undefined && sized === null && (kind !== null || bakes) ? vesselHeld(section, ingredients, by) : null
   const stated: Inferred[] =
     sized === null
-      ? []
+      ? held === null
+        ? heldByFacts(facts, by)
+        : [{field: 'vessel', value: held.value, why: heldWhy(`the receipt says “${held.said}”`, held.holds, held.depthFrom)}]
       : [
           {
             field: 'vessel',
@@ -51,8 +63,7 @@ export function fillFromKind(known: Known): Inferred[] {
         ]
   const row = kind === null ? null : lookUpKind(kind.id)
   if (kind === null || row === null) {
-    const bakes = facts.vessel === undefined && (oven.length > 0 || times.some((time) => time.of === 'bake'))
-    const named = bakes && stated.length === 0 ? vesselOfNoKind(section, ingredients) : null
+    const named = facts.vessel === undefined && bakes && stated.length === 0 ? vesselOfNoKind(section, ingredients) : null
     return named === null ? stated : [named]
   }
   inferred.push({
@@ -110,4 +121,22 @@ export function fillFromKind(known: Known): Inferred[] {
     })
   }
   return inferred
+}
+
+/** That a vessel is told by what it holds, and how its sizes come of that. */
+const heldWhy = (says: string, holds: Range, source: string | null): string =>
+  `${says} and no sizes; it holds ${volumeText(holds)} to the brim, and is as deep for its width as usual (${source ?? 'common-practice'})`
+
+/** The vessel that front matter states by what it holds, with its sizes; nothing where it states none so. */
+function heldByFacts({vessel}: ReceiptFacts, by: MeasuredBy): Inferred[] {
+  const read = vessel === undefined ? null : readVessel(vessel, by)
+  if (read === null || !read.ok || read.holds === undefined) return []
+  const inches = !/lit|\d ?(?:ml|cl|dl|l)\b/i.test(vessel!)
+  return [
+    {
+      field: 'vessel',
+      value: heldAsStated(read.value, inches),
+      why: heldWhy(`its front matter says “${vessel!}”`, read.holds, read.depthFrom ?? null),
+    },
+  ]
 }

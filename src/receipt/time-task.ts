@@ -249,6 +249,9 @@ function taskAt(
   if (word === 'steam' && /^(?:with|without|no|some|\/)$/.test(before?.word ?? '')) return undefined
   // "bake till set": how one sees that it is done.
   if (word === 'set' && /^(?:till|until|is|are|just|nearly|firmly|quite|well)$/.test(before?.word ?? '')) return undefined
+  // "Bake in cups set in hot water 35 minutes": where they bake.
+  if (STANDS_IN.has(word) && isInBath(tokens, k) && isBaked(tokens, k)) return undefined
+  if (word === 'boiling' && tokens[k + 1]?.word === 'water' && isBehindIn(tokens, k) && isBaked(tokens, k)) return undefined
   // "150 g boiling water" goes in; what is put into boiling water boils.
   if (word === 'boiling' && /^(?:g|grams?|ml|l|cups?|pints?|quarts?|gills?|oz)$/.test(before?.word ?? '')) return undefined
   // "Cool on baking sheets for 2 minutes"
@@ -305,6 +308,36 @@ function isBesideFire(tokens: readonly Token[], k: number): boolean {
 function saysUntil(tokens: readonly Token[], k: number): boolean {
   const {block} = tokens[k]!
   for (let i = k - 1; i >= k - 6 && tokens[i]?.block === block; i--) if (/^(?:till|until)$/.test(tokens[i]!.word)) return true
+  return false
+}
+
+const STANDS_IN = set('set placed standing stood gestellt')
+const BATHS = set('water bath wasser wasserbad')
+const BAKES = set('bake baked backen gebacken')
+/** Words between a verb and the water: "set in a deep pan half full of boiling". */
+const TO_BATH = 9
+
+/** Whether what is set, at `k`, is set in water. */
+function isInBath(tokens: readonly Token[], k: number): boolean {
+  const {block} = tokens[k]!
+  if (!/^(?:in|into|over)$/.test(tokens[k + 1]?.word ?? '')) return false
+  for (let i = k + 2; i <= k + TO_BATH && tokens[i]?.block === block && !endsSentence(tokens, i); i++)
+    if (BATHS.has(tokens[i]!.word)) return true
+  return false
+}
+
+/** "In a pan of boiling water" */
+function isBehindIn(tokens: readonly Token[], k: number): boolean {
+  for (let i = k - 1; i > k - TO_BATH && tokens[i]?.block === tokens[k]!.block && tokens[i]!.kind === 'word'; i--)
+    if (/^(?:in|into)$/.test(tokens[i]!.word)) return true
+  return false
+}
+
+/** Whether a word before `k` in its sentence bakes. */
+function isBaked(tokens: readonly Token[], k: number): boolean {
+  const {block} = tokens[k]!
+  for (let i = k - 1; i > k - REACH && tokens[i]?.block === block && !endsSentence(tokens, i); i--)
+    if (BAKES.has(tokens[i]!.word)) return true
   return false
 }
 

@@ -137,7 +137,17 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
     ingredients,
     inferred: [
       ...toldOf(frame),
-      ...fillFromKind({section, facts, kind, ingredients: receipt.ingredients, oven, times, untimed: receipt.untimed, serves}),
+      ...fillFromKind({
+        section,
+        facts,
+        kind,
+        ingredients: receipt.ingredients,
+        oven,
+        times,
+        untimed: receipt.untimed,
+        serves,
+        by: frame,
+      }),
     ],
     cautions: cautionsOf({
       section,

@@ -5,6 +5,7 @@ import type {Section, Token} from './section.js'
 import {spanOf, type TokenSpan} from './stays.js'
 import type {ReadIngredient, Span, VesselsSaid} from './types.js'
 import {vesselWordsOf} from './vessel.js'
+import {vesselsHeld} from './vessel-held.js'
 import {placeStated} from './vessel-sizes.js'
 import {BEFORE_BAKING, vesselsNamed} from './vessels-named.js'
 
@@ -56,7 +57,7 @@ export function vesselsUncounted(section: Section, ingredients: readonly ReadIng
 /** The vessels a method bakes in, in its order but for one with its size, which comes first. */
 function mentionsIn(section: Section, ingredients: readonly ReadIngredient[]): readonly Mention[] {
   const {tokens} = section
-  const sized = placeStated(section, ingredients)
+  const sized = placeStated(section, ingredients) ?? placeHeld(section, ingredients)
   const mentions: Mention[] = []
   if (sized !== null) {
     const one = mentionAt(section, sized.noun, sized.from, sized.to, true)
@@ -72,6 +73,15 @@ function mentionsIn(section: Section, ingredients: readonly ReadIngredient[]): r
     else if (SMALL_TINS.has(tokens[to - 1]!.word)) mentions.push({...one, count: null, definite: false})
   }
   return mentions
+}
+
+/** The tokens of the first vessel that is told by what it holds; null where none is. */
+function placeHeld(
+  section: Section,
+  ingredients: readonly ReadIngredient[],
+): {readonly noun: number; readonly from: number; readonly to: number} | null {
+  const [held] = vesselsHeld(section, ingredients)
+  return held === undefined ? null : {noun: held.name.to - 1, from: held.from, to: held.to}
 }
 
 /** A vessel whose noun is token `noun`, and the number or article before it; null where it stands in a heading or without either. */

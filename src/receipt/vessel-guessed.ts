@@ -94,6 +94,9 @@ export function vesselOfNoKind(section: Section, ingredients: readonly ReadIngre
 /** Vessels that are named for what goes before the baking or comes behind it as often as for the baking itself. */
 const MAY_BE_OTHER = (row: VesselRow): boolean => row.shape === 'crock' || row.id === 'custard-cup' || BEFORE_BAKING.has(row.id)
 
+const isInHeading = ({tokens, blocks}: Section, {from}: FoundPhrase<VesselRow>): boolean =>
+  blocks[tokens[from]!.block]!.kind === 'heading'
+
 /**
  * The vessel that a receipt names to bake in. Where the first is one that things are boiled, measured or kept in (the pot of bagels, the jars of a
  * curd), that is one the method bakes in.
@@ -107,6 +110,8 @@ function namedBest(section: Section, ingredients: readonly ReadIngredient[]): Fo
   return (
     inThem.find((one) => isBakedFor(section, one)) ??
     inThem.find((one) => isBakedIn(section, one, BEFORE_BAKING.has(one.row.id))) ??
+    // "Chocolate pots": the title is no vessel that the method fills.
+    (isInHeading(section, first) ? inThem.find((one) => !isInHeading(section, one) && isFilled(section, one)) : undefined) ??
     first
   )
 }

@@ -5,6 +5,7 @@ import {parseLength} from '../measure/quantity.js'
 import type {Section} from './section.js'
 import type {ReadIngredient, Span} from './types.js'
 import {isVesselWord, readVessel, type VesselSize, vesselWordsOf} from './vessel.js'
+import {volumeAt} from './vessel-volumes.js'
 
 /** A vessel whose size the receipt's own text gives, as front matter would state it. */
 export interface SizedVessel {
@@ -230,9 +231,10 @@ function sizeFirst(section: Section, at: number): Found | null {
   let name = within?.to ?? size.to
   const mark = tokens[name]?.word
   if (mark === '/' || mark === '(') {
-    const other = sizeAt(section, name + 1)
-    if (other === null) return null
-    name = tokens[other.to]?.word === ')' ? other.to + 1 : other.to
+    // "9 x 13 in (23 x 33 cm) tin", "9 x 13 in (3-quart) dish"
+    const to = sizeAt(section, name + 1)?.to ?? volumeAt(tokens, name + 1)?.to
+    if (to === undefined) return null
+    name = tokens[to]?.word === ')' ? to + 1 : to
   }
   const from = size.square ? size.to - 1 : name === size.to ? pastBracket(section, size) : name
   // "Two 9 x 5 loaves": of a loaf tin.
@@ -477,7 +479,7 @@ function depthOfKind(kind: string | null, widest: number): number {
 }
 
 /** A vessel as front matter writes it. */
-function asStated({shape, across, length, width, height}: VesselSize, inches: boolean): string {
+export function asStated({shape, across, length, width, height}: VesselSize, inches: boolean): string {
   const flat = shape === 'sheet' || shape === 'free-standing'
   const sizes = [across ?? length, across === undefined ? width : undefined, flat ? undefined : height]
   return `${shape === 'free-standing' ? 'free-standing loaf' : shape} ${writtenSizes(

@@ -1,10 +1,13 @@
 import {foldAll} from '../lexicon/index.js'
 import {wordsUsed} from '../lexicon/row.js'
-import type {VesselRow, VesselWord} from '../lexicon/schema.js'
+import type {Range, VesselRow, VesselWord} from '../lexicon/schema.js'
 import {vesselWords} from '../lexicon/vessel-words.js'
 import {vessels} from '../lexicon/vessels.js'
 import {parseLength} from '../measure/quantity.js'
 import {phraseTree} from './phrases.js'
+import {plainSection} from './section.js'
+import {asLargeAs} from './vessel-capacity.js'
+import {type HeldVessel, heldAt, heldMillilitres, holdingAt, type MeasuredBy} from './vessel-volumes.js'
 
 /** The shapes vessels come in. */
 export type VesselShape = 'round' | 'square' | 'oblong' | 'loaf' | 'pie plate' | 'crock' | 'free-standing' | 'sheet'
@@ -46,6 +49,8 @@ export type VesselResult =
       readonly unknown?: string
       readonly depthFrom?: string
       readonly anyDepth?: true
+      /** What it holds to the brim, ml, where that is said and its sizes are reckoned from it. */
+      readonly holds?: Range
     }
   | {readonly ok: false; readonly reason: string; readonly suggest: string}
 
@@ -76,9 +81,12 @@ const dimensions =
 
 /**
  * Read a vessel as front matter states it: "round 9 in x 2 in", "9-inch square tin", "loaf 9 x 5 x 3 in", "free-standing loaf 24 cm".
- * A figure without a unit takes the unit of the next figure that has one. Inside measures.
+ * A figure without a unit takes the unit of the next figure that has one. Inside measures. One told by what it holds ("crock 4 quarts") is
+ * as deep for its width as usual.
+ *
+ * @param by year and place of a measure of volume
  */
-export function readVessel(text: string): VesselResult {
+export function readVessel(text: string, by: MeasuredBy = UNKNOWN): VesselResult {
   const plain = text
     .toLowerCase()
     .replace(/[½¼¾⅓⅔⅛]/g, (c) => ` ${{'½': '1/2', '¼': '1/4', '¾': '3/4', '⅓': '1/3', '⅔': '2/3', '⅛': '1/8'}[c] ?? c}`)
@@ -89,13 +97,20 @@ export function readVessel(text: string): VesselResult {
   if (plain.length > 80) return {ok: false, reason: 'this is too long to be a vessel', suggest: example}
   // "2 lb loaf tin": what a tin is called by is no size of it.
   const measured = plain.replace(
-    /\b(?:\d+(?:[./]\d+)?|\d+ \d\/\d) ?(?:lbs?|pounds?|oz|ounces?|kg|g|quarts?|qt|pints?|litres?|l|gallons?|cups?)\b/g,
+    /\b(?:\d+(?:[./]\d+)?|\d+ \d\/\d)[ -]?(?:lbs?|pounds?|oz|ounces?|kg|g|quarts?|qt|pints?|litres?|l|gallons?|cups?)\b/g,
     ' ',
   )
   const found = [...measured.matchAll(dimensions)].map((m) => ({number: m[1] ?? '', unit: m[2] ?? ''}))
   const row = rowIn(plain)
   const rowShape = row === null || row.shape === 'none' ? null : row.shape
   const named = nameIn(plain)
+  const held = found.length === 0 ? heldIn(plain) : null
+  if (held !== null) {
+    const brim = heldMillilitres(held, by)
+    const size = brim === null ? null : sizeHolding(held.row, named, brim.millilitres.likely)
+    if (size === null) return {ok: false, reason: `“${text}” holds what no vessel does`, suggest: example}
+    return {ok: true, value: size, name: text.trim(), depthFrom: held.row.source, holds: brim!.millilitres}
+  }
   if (found.length === 0 && row !== null && rowShape !== null && (named === null || named === rowShape)) {
     const own = sized(rowShape, sizesOf(row))
     if (own !== null) return {ok: true, value: own, name: text.trim()}
@@ -110,7 +125,7 @@ export function readVessel(text: string): VesselResult {
     if (unit === undefined) return {ok: false, reason: `the sizes of “${text}” have no unit`, suggest: example}
     const metres = parseLength(`${found[i]!.number.replace('-', ' ')} ${unit.replace('.', '')}`)
     if (!metres.ok) return {ok: false, reason: metres.reason, suggest: example}
-    if (metres.value < 0.02 || metres.value > 2) {
+    if (metres.value < SHALLOWEST || metres.value > 2) {
       return {ok: false, reason: `${found[i]!.number} ${unit} is no size for a vessel`, suggest: example}
     }
     sizes.push(metres.value)
@@ -133,6 +148,40 @@ export function readVessel(text: string): VesselResult {
     ...(any ? {anyDepth: true as const} : {}),
   }
 }
+
+/** No side of a vessel is less, m: a Swiss roll tin is 3/4 in deep. Common practice, no source. */
+const SHALLOWEST = 0.01
+
+const UNKNOWN: MeasuredBy = {year: null, place: null}
+
+/** "Crock 4 quarts", "4-quart crock": the vessel and what it holds; null where the text says nothing of that. */
+function heldIn(text: string): HeldVessel | null {
+  const {tokens} = plainSection(text)
+  for (let at = 0; at < tokens.length; at++) {
+    const held = heldAt(tokens, at) ?? holdingAt(tokens, at)
+    if (held !== null) return held
+  }
+  return null
+}
+
+/** No vessel to bake in holds less, or more, ml. Common practice, no source. */
+const BRIM = {least: 20, most: 60_000} as const
+
+/**
+ * The size of a vessel that holds so much to the brim, with its sides in the proportion of its kind's; null where none holds so much, or
+ * no size of it is known.
+ *
+ * @param shape another than that of its row, where its name says one ("square tin")
+ */
+export function sizeHolding(row: VesselRow, shape: VesselShape | null, millilitres: number): VesselSize | null {
+  if (row.shape === 'none' || !(millilitres >= BRIM.least && millilitres <= BRIM.most)) return null
+  const other = shape !== null && shape !== row.shape
+  const like = sized(shape ?? row.shape, other ? [] : sizesOf(row))
+  return like === null ? null : asLargeAs(like, millilitres, other ? undefined : row.millilitres)
+}
+
+/** The shape a vessel's own words name, beside its row's: "square tin". */
+export const shapeNamed = (text: string): VesselShape | null => nameIn(text.toLowerCase())
 
 /** Square tins are sold shallow for what is cut into pieces, and deep for cakes. */
 const SQUARE: ReadonlySet<string> = new Set(['square-pan', 'small-square-pan'])

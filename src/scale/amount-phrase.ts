@@ -3,17 +3,31 @@ import {asked as words} from '../lexicon/asked-words.js'
 import {bundles, cardinals} from '../lexicon/grammar-words.js'
 import {lookUpMeasure, measureOf, fold as singular} from '../lexicon/index.js'
 import {germanYields} from '../lexicon/yield-words.js'
+import {MODERN_YEAR} from '../measure/frame.js'
 import {parseLength, parseMass} from '../measure/quantity.js'
 import {fold} from '../receipt/section.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
+import {heldAsStated} from '../receipt/vessel-held.js'
+import {volumeText} from '../receipt/vessel-volumes.js'
 import {isNumberWord, numberAt, phraseLength} from './asked-number.js'
 import {floorShare} from './floor-share.js'
 import {namedVessel} from './named-vessel.js'
 
+/**
+ * A vessel that a day names. `unsized`: it names it without a size, and this is the usual one. `holds`: its sizes are reckoned from what it is said to
+ * hold.
+ */
+export interface NamedWithSize {
+  readonly size: VesselSize
+  readonly name: string
+  readonly unsized?: true
+  readonly anyDepth?: true
+  readonly holds?: {readonly said: string; readonly brim: string}
+}
+
 /** How much a day asks of a receipt, and in what it is to be baked where that is another vessel than the receipt's. */
 export type Asked = Quantity & {
-  /** `unsized`: the day names it without a size, and this is the usual one. */
-  readonly vessel?: {readonly size: VesselSize; readonly name: string; readonly unsized?: true; readonly anyDepth?: true}
+  readonly vessel?: NamedWithSize
   /** A vessel named behind “in” or “on” without its size, as written: "tins", "the bricks". */
   readonly named?: string
   /** In how many of them, where the amount is said beside ("3 lb in 2 square 8 in tins"), and which word of the text says so. */
@@ -75,6 +89,10 @@ const partOfUnit = /^(?:half|quarter)-(?!dozen|score|hundred|a-)[a-z]/
 /** A size as a vessel's name gives it: "26 cm", "9 x 5 x 3 in", "8-inch". */
 const sizeIn = /\d[ -]?(?:cm|mm|m|in|inch|inches|ft|feet|foot)(?![a-z])/
 
+/** What a vessel holds as its name gives it: "4-quart crock", "crocks of 2 litres". */
+const volumeIn =
+  /(?:\d|\b(?:one|two|three|four|five|six|eight|ten|twelve|half))[ -]?(?:quarts?|qts?|pints?|pts?|gallons?|gals?|cups?|lit(?:re|er)s?|l|ml|cl|fl)(?![a-z])/
+
 /** What stands behind the “in” of inches, and not behind that of a vessel. */
 const ofSize: ReadonlySet<string> = new Set(['x', '×', 'by', 'deep', 'high', 'wide', 'across'])
 
@@ -87,7 +105,8 @@ const severalOfSize = /^(\d{1,3}) ?[x×] ?(\d{1,3}(?:[./]\d{1,2})?[ -]?(?:cm|in|
 /** How many vessels the head of a text counts, and what stands behind that; null where it counts none. */
 function vesselCount(text: string): {readonly many: number; readonly rest: string} | null {
   const lead = counts.exec(text)
-  if (lead === null) return null
+  // "4 quart crock" is one.
+  if (lead === null || text.search(volumeIn) === 0) return null
   const word = fold(lead[1]!)
   if (/^\d+$/.test(word) && !Object.hasOwn(bundles, fold(/^\p{L}+/u.exec(text.slice(lead[0].length))?.[0] ?? '')))
     return {many: Number(word), rest: text.slice(lead[0].length)}
@@ -105,9 +124,15 @@ function vesselsIn(plain: string): {count: number | null; vessel: NonNullable<As
   const counted = vesselCount(text)
   const many = counted?.many ?? null
   const rest = (counted?.rest ?? text).replace(/^of /, '')
-  if (!sizeIn.test(rest)) return null
-  const read = readVessel(rest)
+  if (!sizeIn.test(rest) && !volumeIn.test(rest)) return null
+  const read = readVessel(rest, {year: MODERN_YEAR, place: null})
   if (!read.ok || read.unknown !== undefined) return null
+  if (read.holds !== undefined) {
+    const name = heldAsStated(read.value, !/lit|\d ?(?:ml|cl|l)\b/.test(rest))
+    const vessel = {size: read.value, name, holds: {said: rest, brim: volumeText(read.holds)}}
+    return {count: many ?? (text === plain ? null : 1), vessel}
+  }
+  if (!sizeIn.test(rest)) return null
   const vessel = {size: read.value, name: nameOf(rest, read.value), ...(read.anyDepth ? {anyDepth: true as const} : {})}
   return {count: many ?? (text === plain ? null : 1), vessel}
 }

@@ -1,6 +1,7 @@
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
+import {topArea} from '../receipt/vessel-capacity.js'
 import {type KindFigures, setsAsCustard} from './kind-figures.js'
-import {isFree, isSheet, topArea, vesselOf} from './vessel.js'
+import {isFree, isSheet, vesselOf} from './vessel.js'
 
 /** How full a vessel is filled before baking, share of its depth. Common practice, no source: tins of dough not half, of batter two thirds. */
 const filled = {dough: 0.5, batter: 0.62, 'pie plate': 1, crock: 0.85, custard: 0.85}

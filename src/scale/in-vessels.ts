@@ -1,6 +1,6 @@
 import type {Range} from '../lexicon/schema.js'
 import type {Inferred, Receipt} from '../receipt/types.js'
-import type {Asked} from './amount-phrase.js'
+import type {Asked, NamedWithSize} from './amount-phrase.js'
 import {type BatchMass, batchMass} from './batch-mass.js'
 import {holds, plainly, takes} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
@@ -27,7 +27,7 @@ export interface InVessels {
   /** What it makes in its own vessels. */
   readonly asWritten: Makes
   /** The vessel that the day asks for in place of its own, and why that holds so much. */
-  readonly other: {readonly shape: Shape; readonly why: Inferred} | null
+  readonly other: {readonly shape: Shape; readonly why: Inferred; readonly holds?: Inferred} | null
   /** The vessel it is baked in: the other where there is one. */
   readonly shape: Shape & {readonly why?: string}
   /** What it makes in that. */
@@ -95,7 +95,7 @@ export function inVessels(
     return null
   }
   const named = asked.vessel ?? wide
-  const other = named === undefined ? null : instead(own, named, kind, asWritten)
+  const other = named === undefined ? null : {...instead(own, named, kind, asWritten), ...heldBy(asked.vessel)}
   const shape = other?.shape ?? own
   const made = other?.made ?? asWritten
   return {
@@ -109,11 +109,23 @@ export function inVessels(
     other,
     shape,
     made,
-    feedsEach: feedsOf(receipt, kind, made),
+    feedsEach: feedsOf(receipt, kind, made, shape.size),
     most: shape.whole === undefined ? takes(shape.size, kind) : Number.POSITIVE_INFINITY,
     vesselAt: (each) => standing(shape, kind, each),
   }
 }
+
+/** How the sizes come about of a vessel that the day tells by what it holds. */
+const heldBy = (vessel: NamedWithSize | undefined): {readonly holds?: Inferred} =>
+  vessel?.holds === undefined
+    ? {}
+    : {
+        holds: {
+          field: 'size',
+          value: vessel.name,
+          why: `“${vessel.holds.said}” holds ${vessel.holds.brim} to the brim, and is as deep for its width as usual`,
+        },
+      }
 
 /** That a joint or a bird is planned for a weight that its receipt does not give (`scale-weight`). */
 function sayAssumedWeight(receipt: Receipt, kind: KindFigures, whole: Whole | null, say: Say): void {

@@ -4,7 +4,8 @@ import {fold, lookUpMeasure} from '../lexicon/index.js'
 import type {Range} from '../lexicon/schema.js'
 import {fold as plainFold} from '../receipt/section.js'
 import type {Inferred, Receipt, VesselsSaid} from '../receipt/types.js'
-import {readVessel} from '../receipt/vessel.js'
+import {readVessel, type VesselSize} from '../receipt/vessel.js'
+import {brimVolume} from '../receipt/vessel-capacity.js'
 import {holds} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
 import {asStated, type Shape} from './own-vessel.js'
@@ -175,8 +176,14 @@ export const countsPeople = (of: string): boolean => words.persons.has(plainFold
 /** Kilograms before baking of a piece that is one person's: rolls and biscuits weigh less. Common practice, no source. */
 const portion = {low: 0.12, high: 0.4} as const
 
+/** A round dish that holds no more, m³, is one person's: a custard cup, a ramekin. Common practice, no source. */
+const ownCup = 0.45e-3
+
+/** Whether what a vessel holds is one person's by its size. */
+const isOwnCup = (size: VesselSize): boolean => size.shape === 'round' && brimVolume(size) <= ownCup
+
 /** People that one vessel feeds when the receipt is made as written. */
-export function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes): Range {
+export function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes, size: VesselSize): Range {
   const serves = receipt.facts.serves
   if (serves !== undefined) return {low: serves / made.vessels, likely: serves / made.vessels, high: serves / made.vessels}
   const persons = receipt.feeds ?? receipt.serves
@@ -190,6 +197,7 @@ export function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes): Range
     const pieces = made.pieces / made.vessels
     return {low: 0.75 * pieces, likely: pieces, high: 1.25 * pieces}
   }
+  if (isOwnCup(size)) return {low: 0.75, likely: 1, high: 1.25}
   // The kind's figure belongs to its usual weight; a smaller or larger vessel feeds in proportion.
   const share = Math.min(3, Math.max(0.3, made.each / kind.mass.likely))
   return {low: kind.feeds.low * share, likely: kind.feeds.likely * share, high: kind.feeds.high * share}

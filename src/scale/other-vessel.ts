@@ -1,11 +1,13 @@
 import Fraction from 'fraction.js'
 import type {Inferred} from '../receipt/types.js'
 import type {VesselSize} from '../receipt/vessel.js'
+import {brimVolume, topArea} from '../receipt/vessel-capacity.js'
+import type {NamedWithSize} from './amount-phrase.js'
 import {fillingOf, fillOf, fullest, holds} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
 import type {Makes} from './makes.js'
 import {heightUntold, type Shape, shapeName} from './own-vessel.js'
-import {brimVolume, isFree, isSheet, spreadOf, topArea} from './vessel.js'
+import {isFree, isSheet, spreadOf} from './vessel.js'
 
 /**
  * Another vessel than the receipt's, as the day names it: filled as deep as the receipt's own is (by area), as long as it takes so much;
@@ -17,17 +19,7 @@ import {brimVolume, isFree, isSheet, spreadOf, topArea} from './vessel.js'
  */
 export function instead(
   own: Shape,
-  {
-    size: named,
-    name: said,
-    unsized,
-    anyDepth,
-  }: {
-    readonly size: VesselSize
-    readonly name: string
-    readonly unsized?: true
-    readonly anyDepth?: true
-  },
+  {size: named, name: said, unsized, anyDepth}: NamedWithSize,
   kind: KindFigures,
   made: Makes,
 ): {readonly shape: Shape; readonly made: Makes; readonly why: Inferred} {

@@ -34,7 +34,9 @@ export function shapeOf(receipt: Receipt, kind: KindFigures): Shape | null {
   const stated = receipt.facts.vessel
   if (stated !== undefined) {
     const read = readVessel(stated)
-    if (read.ok) return {size: read.value, name: read.name, stated: true, ...(read.anyDepth ? {anyDepth: true as const} : {})}
+    // What it is told to hold has been brought to sizes by the receipt's own measures.
+    if (read.ok && read.holds === undefined)
+      return {size: read.value, name: read.name, stated: true, ...(read.anyDepth ? {anyDepth: true as const} : {})}
   }
   const usual = readVessel(kind.vessel)
   // The reader's guess differs from the kind's only where the receipt names a vessel without its size.

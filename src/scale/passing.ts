@@ -1,12 +1,13 @@
 import Fraction from 'fraction.js'
 import type {Receipt} from '../receipt/types.js'
 import type {VesselSize} from '../receipt/vessel.js'
+import {brimVolume, topArea} from '../receipt/vessel-capacity.js'
 import type {Filled, Order} from './order.js'
 import {filledWith} from './own-vessel.js'
 import {centimetres, sizes} from './reason-figures.js'
 import type {Sizing} from './sizing.js'
 import type {DayAmount, Dish} from './types.js'
-import {brimVolume, isFree, isSheet, spreadOf, topArea, vesselOf} from './vessel.js'
+import {isFree, isSheet, spreadOf, vesselOf} from './vessel.js'
 import {CENTIMETRE, INCH, inInches, vesselWritten} from './vessel-written.js'
 
 /** The way out for a vessel that does not go into the oven: its own shape, made small enough, and the line of the day that asks for it. */

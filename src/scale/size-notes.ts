@@ -42,7 +42,7 @@ export function sizeNotes(filled: Filled, heat: readonly Inferred[]): SizeNotes 
 
 /** Why the vessel stands in the place of the receipt's own; nothing where it does not. */
 function inPlace({other, shape, written, kind}: InVessels): readonly Inferred[] {
-  if (other !== null) return [other.why]
+  if (other !== null) return other.holds === undefined ? [other.why] : [other.why, other.holds]
   return shape.unknown === undefined ? [] : [unknownVessel(written, shape.unknown, kind)]
 }
 

@@ -739,6 +739,18 @@ const sentences: Book['sentences'] = [
     'the receipt says “{words}”, read in centimetres, and no depth; its depth: {source}',
     'das Rezept sagt „{words}“ ohne Einheit, gelesen in Zentimetern, und keine Tiefe; sie kommt von: {source:source}',
   ],
+  [
+    'the receipt says “{words}” and no sizes; it holds {volume} to the brim, and is as deep for its width as usual ({source})',
+    'das Rezept sagt „{words}“ und keine Maße; es fasst randvoll {volume:text} und ist so tief zu seiner Breite wie üblich ({source:source})',
+  ],
+  [
+    'its front matter says “{words}” and no sizes; it holds {volume} to the brim, and is as deep for its width as usual ({source})',
+    'der Kopf des Rezepts sagt „{words}“ und keine Maße; es fasst randvoll {volume:text} und ist so tief zu seiner Breite wie üblich ({source:source})',
+  ],
+  [
+    '“{words}” holds {volume} to the brim, and is as deep for its width as usual',
+    '„{words}“ fasst randvoll {volume:text} und ist so tief zu seiner Breite wie üblich',
+  ],
   ['the receipt says “{words}”, read in inches', 'das Rezept sagt „{words}“ ohne Einheit, gelesen in Zoll'],
   ['the receipt says “{words}”, read in centimetres', 'das Rezept sagt „{words}“ ohne Einheit, gelesen in Zentimetern'],
   ['the receipt says “{words}”', 'das Rezept sagt „{words}“'],
