@@ -140,6 +140,7 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
   const said = stepWords(step, problem, style)
   const named = concerned(step, dishes)
   const inParts = ({id, count}: Numbered): boolean => count < (problem.dishes.find((dish) => dish.id === id)?.count ?? 0)
+  // By a space that breaks no line: a number at the end of one would be read as the dish's before it.
   const list = named.flatMap((dish, i): ElementContent[] => [
     {type: 'text', value: i > 0 ? '; ' : ''},
     h('strong', {className: ['no']}, String(dish.number)),
@@ -147,10 +148,10 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
       type: 'text',
       value:
         step.action === 'load'
-          ? ` ${dish.title} (${dish.count}), ${zoneWord(dish.zone, style)}`
+          ? `\u00a0${dish.title} (${dish.count}), ${zoneWord(dish.zone, style)}`
           : inParts(dish)
-            ? ` ${dish.title} (${dish.count}, ${zoneWord(dish.zone, style)})`
-            : ` ${dish.title} (${zoneWord(dish.zone, style)})`,
+            ? `\u00a0${dish.title} (${dish.count}, ${zoneWord(dish.zone, style)})`
+            : `\u00a0${dish.title} (${zoneWord(dish.zone, style)})`,
     },
   ])
   const what: ElementContent[] =

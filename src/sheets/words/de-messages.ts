@@ -1360,6 +1360,7 @@ export const deMessages: Book['sentences'] = [
     'das Gefäß oder das Stück schreiben, etwa „8 loaves“ oder „2 crocks“, und vor eine Zeit „wanted by“',
   ],
   ['“{words}” is no vessel known here', '„{words}“ ist kein Gefäß, das hier bekannt ist'],
+  ['“{words}” holds what no vessel does', '„{words}“ fasst, was kein Gefäß fasst'],
   [
     '“{words}” is no vessel known here; by its sizes it is taken as {shape}',
     '„{words}“ ist kein Gefäß, das hier bekannt ist; nach seinen Größen genommen als “{shape}”',
