@@ -7,8 +7,9 @@ import type {Filled} from './order.js'
 import {type Shape, standing, usualShapeOf} from './own-vessel.js'
 import {percentOf, span} from './reason-figures.js'
 import type {Say} from './sizing.js'
+import {coversSheet} from './tray.js'
 import type {Dish, HeatNeed, Vessel} from './types.js'
-import {isFlat, isFree, isSheet} from './vessel.js'
+import {isFlat, isFree, isSheet, topArea} from './vessel.js'
 
 /**
  * How much thinner a filling may be than the one its time was given for, that the time still goes as the square: below, the surface and not
@@ -41,11 +42,12 @@ export function timedByDepth(base: NeedResult, dough: Dish['dough'], filled: Fil
   const receipts = {...own, each: meant}
   const kinds = {...usualShapeOf(written, kind), each: kind.mass.likely}
   const rises = dough !== null && kind.dough !== undefined
+  const covers = coversSheet(kind, asWritten)
   // The kind's time is not stretched for the depth of a vessel whose size nobody says.
   const deeper = (): boolean =>
-    thicknessOf({...own, vessel: standing(own, kind, meant), each: meant}, kinds, kind, rises).thicker > 1
+    thicknessOf({...own, vessel: standing(own, kind, meant), each: meant}, kinds, kind, {rises, covers}).thicker > 1
   const timedFor = base.ownTime || (own.anySize === true && own.whole === undefined && deeper()) ? receipts : kinds
-  const change = thicknessOf({...shape, vessel, each}, timedFor, kind, rises)
+  const change = thicknessOf({...shape, vessel, each}, timedFor, kind, {rises, covers})
   const thicker = Math.max(THINNEST, change.thicker)
   const asLong = kind.softens === true && thicker < 1
   const slower = kind.softens === true && thicker > 1.05 ? heatedThrough(base.need, thicker) : null
@@ -146,7 +148,8 @@ interface Thickness {
 }
 
 /**
- * How many times as thick a filling is as the one its time was given for. What stands on a sheet is as thick as ever. Dough rises: a loaf in
+ * How many times as thick a filling is as the one its time was given for. What lies on a sheet in pieces is as thick as ever; a dough that
+ * covers it is as deep as there is more of it to the area. Dough rises: a loaf in
  * a tin domes above it or stays below the rim, so in tins as without one a loaf is as thick as the cube root of its weight. A flat pan gives
  * it no such shape: there as the cube root of what lies over the same floor.
  */
@@ -154,7 +157,7 @@ function thicknessOf(
   now: Shape & {readonly vessel: Vessel; readonly each: number},
   then: Shape & {readonly each: number},
   kind: KindFigures,
-  rises: boolean,
+  {rises, covers}: {readonly rises: boolean; readonly covers: boolean},
 ): Thickness {
   if (now.whole !== undefined) {
     // Alike in shape, so as thick as the cube root of the weight, and a roast's time goes as its 2/3 power.
@@ -162,7 +165,11 @@ function thicknessOf(
     const thicker = Math.cbrt(now.each / apiece / then.each)
     return {thicker, depth: thicker}
   }
-  if (isSheet(now.size) || isSheet(then.size)) return {thicker: 1, depth: 1}
+  if (isSheet(now.size) || isSheet(then.size)) {
+    if (!covers || !isFlat(now.size) || !isFlat(then.size)) return {thicker: 1, depth: 1}
+    const share = now.each / topArea(now.size) / (then.each / topArea(then.size))
+    return rises ? {thicker: Math.cbrt(share), depth: share, risen: {by: 'depth', share}} : {thicker: share, depth: share}
+  }
   const weight = now.each / then.each
   const depth = now.vessel.halfThickness / standing(then, kind, then.each).halfThickness
   const free = [now.size, then.size].filter(isFree).length
