@@ -7,9 +7,11 @@ import type {Filled} from './order.js'
 import {type Shape, standing, usualShapeOf} from './own-vessel.js'
 import {percentOf, span} from './reason-figures.js'
 import type {Say} from './sizing.js'
+import {timeShare} from './time-share.js'
 import {coversSheet} from './tray.js'
 import type {Dish, HeatNeed, Vessel} from './types.js'
 import {isFlat, isFree, isSheet, topArea} from './vessel.js'
+import {inHalves, inInches, vesselWritten} from './vessel-written.js'
 
 /**
  * How much thinner a filling may be than the one its time was given for, that the time still goes as the square: below, the surface and not
@@ -19,6 +21,9 @@ const THINNEST = 0.5
 
 /** What lies less deep than this share of what its time was given for dries before it is done. Common practice, no source. */
 const shallow = 0.5
+
+/** Depths that are one to a cook, as a share. */
+const sameDepth = 0.01
 
 /** A need whose time was given for another depth. */
 export interface TimedByDepth {
@@ -55,7 +60,11 @@ export function timedByDepth(base: NeedResult, dough: Dish['dough'], filled: Fil
   const loose = mayTakeFire(kind.cautions)
   if (!asLong && !loose) sayTooThin(change, filled, say)
   const need =
-    slower !== null ? slower.need : Math.abs(thicker - 1) > 0.05 && !asLong && !loose ? thickened(base.need, thicker) : base.need
+    slower !== null
+      ? slower.need
+      : Math.abs(thicker - 1) > 0.05 && !asLong && !loose
+        ? thickened(base.need, timeShare(thicker, change.was))
+        : base.need
   const notes: Inferred[] = []
   if (slower !== null)
     notes.push({
@@ -95,11 +104,13 @@ function forAnyWeight(need: HeatNeed, {low, likely, high}: Range): HeatNeed {
 
 const minutesOf = ({minutes}: HeatNeed): string => `${span(minutes.low, minutes.high)} min`
 
-function whyOtherTime({thicker: found, risen}: Thickness, before: HeatNeed): string {
+function whyOtherTime({thicker: found, risen, was}: Thickness, before: HeatNeed): string {
   const thicker = Math.max(THINNEST, found)
-  const share = `${percentOf(thicker * thicker)} of ${minutesOf(before)}`
+  const share = `${percentOf(timeShare(thicker, was))} of ${minutesOf(before)}`
   if (found < THINNEST)
     return `${Math.round((1 - found) * 100)} % thinner than its time was given for: timed as half as thick, so ${share}`
+  if (was !== undefined && thicker < 1)
+    return `${Math.round((1 - thicker) * 100)} % thinner than its time was given for: the time goes by its surface as well as by the square, so ${share}`
   if (risen === undefined)
     return `${Math.round(Math.abs(thicker - 1) * 100)} % ${thicker > 1 ? 'thicker' : 'thinner'} than its time was given for: the time goes as the square, so ${share}`
   const goes = `what rises grows as thick as the cube root of that, and the time goes as its square, so ${share}`
@@ -109,13 +120,16 @@ function whyOtherTime({thicker: found, risen}: Thickness, before: HeatNeed): str
 }
 
 /** What is so much less deep than its time was given for that no rule goes so far, or that it dries. */
-function sayTooThin(
-  {thicker, depth, risen}: Thickness,
-  {item, asked: {among}, vessels: {receipt, shape}, vessel}: Filled,
-  say: Say,
-): void {
+function sayTooThin({thicker, depth, risen, was}: Thickness, filled: Filled, say: Say): void {
+  const {
+    item,
+    asked: {among},
+    vessels: {receipt, shape},
+    vessel,
+  } = filled
   const asDeep = `“${receipt.title}” is ${Math.round(depth * 100)} % as deep in ${vessel.name} as its time was given for`
-  const elsewise = 'state a smaller vessel in the receipt’s front matter, make more of it, or stand by it as it bakes'
+  const fitting = was === undefined ? null : fittingVessel(filled, depth)
+  const elsewise = fitting ?? 'state a smaller vessel in the receipt’s front matter, make more of it, or stand by it as it bakes'
   if (thicker < THINNEST)
     say(
       'warning',
@@ -133,12 +147,43 @@ function sayTooThin(
       fewer > 0 ? `write “in ${fewer} ${vessel.name}”, or ask for more` : 'name a smaller vessel, or ask for more',
       item.amountAt?.[among.word],
     )
-  } else if (risen !== undefined && depth < THINNEST && !isFree(shape.size))
+  } else if (was !== undefined && depth <= shallow + sameDepth)
+    say(
+      'warning',
+      'scale-thin',
+      `${asDeep}: look at it early, and draw it by its sign and not by the clock`,
+      elsewise,
+      item.amountAt?.[0],
+    )
+  else if (risen !== undefined && depth < THINNEST && !isFree(shape.size))
     say('warning', 'scale-thin', `${asDeep}, and dries soon`, elsewise, item.amountAt?.[0])
+}
+
+/** No tin is offered narrower, m. */
+const narrowest = 0.06
+
+/** The day's line with vessels so much smaller that what is in them is as deep as its time was given for; null where it cannot be written. */
+function fittingVessel({item, asked, order, vessels: {shape}}: Filled, depth: number): string | null {
+  const {size, name} = shape
+  if (size.shape === 'crock' || size.shape === 'pie plate' || item.amount === null) return null
+  const by = Math.sqrt(depth)
+  const {across, length = 0, width = 0} = size
+  const inches = inInches(name)
+  const less = inHalves(
+    {...size, ...(across === undefined ? {length: length * by, width: width * by} : {across: across * by})},
+    inches,
+  )
+  if ((less.across ?? less.width ?? 0) < narrowest) return null
+  const tins = `${order.count} ${vesselWritten(less, inches, order.count !== 1)}`
+  return asked.vessel === undefined && asked.among === undefined
+    ? `write “${item.amount} in ${tins}”, as deep as its time was given for, or ask for more`
+    : `write “in ${tins}”, as deep as its time was given for, or ask for more`
 }
 
 /** What a filling is beside the one its time was given for. */
 interface Thickness {
+  /** Of what keeps the depth it is filled to: how deep its time was given for, m. */
+  readonly was?: number
   /** How many times as thick heat finds it. */
   readonly thicker: number
   /** How many times as deep it lies in its vessel. */
@@ -174,7 +219,8 @@ function thicknessOf(
   const depth = now.vessel.halfThickness / standing(then, kind, then.each).halfThickness
   const free = [now.size, then.size].filter(isFree).length
   // A loaf without a tin is measured as it comes out.
-  if (free === 2 || (free === 0 && !rises)) return {thicker: depth, depth}
+  if (free === 2) return {thicker: depth, depth}
+  if (free === 0 && !rises) return {thicker: depth, depth, was: 2 * standing(then, kind, then.each).halfThickness}
   if (!rises) return {thicker: Math.cbrt(weight), depth: Math.cbrt(weight)}
   const flat = free === 0 && (isFlat(now.size) || isFlat(then.size))
   const share = flat ? depth : weight
