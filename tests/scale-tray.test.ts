@@ -107,6 +107,22 @@ Aus den Zutaten einen Hefeteig bereiten, 1 Stunde gehen lassen, auf einem gefett
     expect(one(kuchen, '2 times').need.minutes.likely).toBe(35)
   })
 
+  it('is on the one sheet that its method names, though its kind lies thinner', () => {
+    const focaccia = `# Focaccia
+
+- 800 g flour
+- 600 ml water
+- 16 g salt
+- 7 g dry yeast
+- 90 ml olive oil
+
+Leave the dough to rise 2 hours. Stretch it on an oiled baking sheet 40 x 30 cm, leave 45 minutes, and bake at 230 °C for 22 minutes.
+`
+    expect(one(focaccia, '1 times')).toMatchObject({count: 1, times: '1'})
+    expect(one(focaccia, '1 times').need.minutes.likely).toBe(22)
+    expect(one(focaccia, '2 sheets')).toMatchObject({count: 2, times: '2'})
+  })
+
   it('goes by its area into a flat tin', () => {
     expect(times(one(kuchen, 'in oblong 20 cm x 30 cm x 5 cm').times)).toBeCloseTo(0.5, 2)
   })
