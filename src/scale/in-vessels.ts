@@ -9,6 +9,7 @@ import {asWide, instead} from './other-vessel.js'
 import {asStated, type Shape, shapeOf, smaller, standing} from './own-vessel.js'
 import {kilograms} from './reason-figures.js'
 import type {Say, Sizing} from './sizing.js'
+import {asTray} from './tray.js'
 import type {DayAmount, Vessel} from './types.js'
 import {isFree, isSheet, spreadOf} from './vessel.js'
 import {inHalves, inInches, vesselName} from './vessel-written.js'
@@ -94,7 +95,7 @@ export function inVessels(
     )
     return null
   }
-  const named = asked.vessel ?? wide
+  const named = asked.vessel === undefined ? wide : trayAsked(asked.vessel, receipt, kind)
   const other = named === undefined ? null : {...instead(own, named, kind, asWritten), ...heldBy(asked.vessel)}
   const shape = other?.shape ?? own
   const made = other?.made ?? asWritten
@@ -126,6 +127,12 @@ const heldBy = (vessel: NamedWithSize | undefined): {readonly holds?: Inferred} 
           why: `“${vessel.holds.said}” holds ${vessel.holds.brim} to the brim, and is as deep for its width as usual`,
         },
       }
+
+/** The vessel that the day asks for: a sheet as the flat tin that it is to a batter. */
+function trayAsked(vessel: NamedWithSize, receipt: Receipt, kind: KindFigures): NamedWithSize {
+  const {size} = asTray({size: vessel.size, name: vessel.name, stated: true}, receipt, kind)
+  return {...vessel, size}
+}
 
 /** That a joint or a bird is planned for a weight that its receipt does not give (`scale-weight`). */
 function sayAssumedWeight(receipt: Receipt, kind: KindFigures, whole: Whole | null, say: Say): void {
@@ -196,7 +203,8 @@ function smallEnough(
 ): Pick<InVessels, 'written' | 'asWritten'> {
   const {size} = written
   const share = asWritten.each / holds(size, kind)
-  if (written.anySize !== true || mass === null || isSheet(size) || isFree(size) || share >= hardly) return {written, asWritten}
+  if (written.anySize !== true || written.tray === true || mass === null || isSheet(size) || isFree(size) || share >= hardly)
+    return {written, asWritten}
   const inches = inInches(written.name)
   const small = inHalves(spreadOf(size, share), inches)
   if ((small.across ?? small.width ?? 0) < narrowest) return {written, asWritten}

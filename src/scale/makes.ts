@@ -11,6 +11,7 @@ import type {KindFigures} from './kind-figures.js'
 import {asStated, type Shape} from './own-vessel.js'
 import {pieceMass} from './pieces.js'
 import {kilograms} from './reason-figures.js'
+import {coversSheet} from './tray.js'
 import {isFree, isSheet} from './vessel.js'
 
 /** How many vessels, or pieces, the receipt makes once. */
@@ -64,6 +65,14 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
     if (mass === null || mass.likely / onSheets.count <= most) {
       inferred.push(methodSays(onSheets, `${onSheets.count} × ${shape.name}`))
       return shared(onSheets.count, yields)
+    }
+  }
+  // What covers its sheet in one piece lies on as many as its method says, however thick.
+  if (onSheets !== null && mass !== null && (yields ?? 1) <= 1 && coversSheet(kind, {pieces: null, vessels: 1})) {
+    const most = (ARTICLE.test(onSheets.text) ? looselySaid : plainlySaid) * usualEach
+    if (mass.likely / onSheets.count <= most) {
+      inferred.push(methodSays(onSheets, `${onSheets.count} × ${shape.name}`))
+      return shared(onSheets.count, null)
     }
   }
   const {whole} = shape

@@ -418,14 +418,12 @@ export function mayTakeFire(cautions: readonly string[]): boolean {
 }
 
 /**
- * The need of a dish made thicker or thinner than the one its time was given for: time goes as the square of the half-thickness at
- * equal Fourier number, Fo = α t / L² (Incropera & DeWitt, transient conduction; from memory).
+ * The need of a dish made thicker or thinner than the one its time was given for (`time-share`).
  *
  * @param need as given
- * @param ratio half-thickness now / half-thickness its minutes were given for
+ * @param factor its time as a share of the one given
  */
-export function thickened(need: HeatNeed, ratio: number): HeatNeed {
-  const factor = ratio * ratio
+export function thickened(need: HeatNeed, factor: number): HeatNeed {
   return {
     ...need,
     minutes: scaled(need.minutes, factor),

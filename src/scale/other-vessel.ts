@@ -3,11 +3,12 @@ import type {Inferred} from '../receipt/types.js'
 import type {VesselSize} from '../receipt/vessel.js'
 import {brimVolume, topArea} from '../receipt/vessel-capacity.js'
 import type {NamedWithSize} from './amount-phrase.js'
-import {fillingOf, fillOf, fullest, holds} from './holding.js'
+import {fillingOf, fillOf, fullest, holds, takes} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
 import type {Makes} from './makes.js'
 import {heightUntold, type Shape, shapeName} from './own-vessel.js'
-import {isFree, isSheet, spreadOf} from './vessel.js'
+import {coversSheet} from './tray.js'
+import {isFlat, isFree, isSheet, spreadOf} from './vessel.js'
 
 /**
  * Another vessel than the receipt's, as the day names it: filled as deep as the receipt's own is (by area), as long as it takes so much;
@@ -52,6 +53,10 @@ export function instead(
   } else if (isSheet(from) && isSheet(to)) {
     each = made.each * (topArea(to) / topArea(from))
     how = 'covered as thickly'
+  } else if (isSheet(from) !== isSheet(to) && isFlat(from) && isFlat(to) && coversSheet(kind, made)) {
+    const covered = made.each * (topArea(to) / topArea(from))
+    each = Math.min(covered, takes(to, kind))
+    how = each < covered ? 'filled as high as it may be' : 'covered as thickly'
   } else if (![from, to].some((one) => isFree(one) || isSheet(one))) {
     // The share of its depth that the receipt fills of its own, and of the other vessel to be as deep.
     const share = Math.min(Math.max(1, fullest[fillingOf(from, kind)]), (fillOf(from, kind) * made.each) / holds(from, kind))

@@ -4,6 +4,7 @@ import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {fillOf, holds} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
 import type {Fits} from './sizing.js'
+import {asTray} from './tray.js'
 import type {Vessel} from './types.js'
 import {isFree, isSheet, spreadOf, vesselOf, wallOf} from './vessel.js'
 import {type Whole, withWhole} from './whole-piece.js'
@@ -22,6 +23,8 @@ export interface Shape {
   readonly unknown?: string
   /** Kilograms in one of this size, where the receipt's own weights tell it; else the kind's do. */
   readonly weighs?: number
+  /** A sheet with a rim that a batter is poured into: a flat tin. */
+  readonly tray?: true
   /** What goes in whole, and the kilograms in one vessel with the receipt's own of it. */
   readonly whole?: Whole & {readonly each: number}
 }
@@ -31,6 +34,11 @@ export const filledWith = ({size, weighs}: Shape, kind: KindFigures): number => 
 
 /** The receipt's vessel: the one it states, else the one it names, else its kind's usual one; null where none is known. */
 export function shapeOf(receipt: Receipt, kind: KindFigures): Shape | null {
+  const shape = shapeSaid(receipt, kind)
+  return shape === null ? null : asTray(shape, receipt, kind)
+}
+
+function shapeSaid(receipt: Receipt, kind: KindFigures): Shape | null {
   const stated = receipt.facts.vessel
   if (stated !== undefined) {
     const read = readVessel(stated)

@@ -149,6 +149,10 @@ const sentences: Book['sentences'] = [
     '{n} % dünner als das, wofür die Zeit gilt: sie wächst mit dem Quadrat, also {n2} % von {n3} min',
   ],
   [
+    '{n} % thinner than its time was given for: the time goes by its surface as well as by the square, so {n2} % of {n3} min',
+    '{n} % dünner als das, wofür die Zeit gilt: sie geht nach der Oberfläche wie nach dem Quadrat, also {n2} % von {n3} min',
+  ],
+  [
     '{n} % thinner than its time was given for: timed as half as thick, so {n2} % of {n3} min',
     '{n} % dünner als das, wofür die Zeit gilt: gerechnet wie halb so dick, also {n2} % von {n3} min',
   ],
@@ -983,6 +987,10 @@ const sentences: Book['sentences'] = [
     '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt, und so weit reicht keine Regel; gerechnet wie halb so hoch',
   ],
   [
+    '“{title}” is {n} % as deep in {vessel} as its time was given for: look at it early, and draw it by its sign and not by the clock',
+    '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt: früh nachsehen, und nach dem Zeichen herausnehmen, nicht nach der Uhr',
+  ],
+  [
     '“{title}” is {n} % as deep in {vessel} as its time was given for, and dries soon',
     '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt, und trocknet bald aus',
   ],
@@ -1007,6 +1015,10 @@ const sentences: Book['sentences'] = [
     'beides schreiben, etwa „in 2 Kastenformen 23 x 13 x 8 cm“, oder wie viele, etwa „4 Laibe auf dem Herd“',
   ],
   ['write “in {n} {vessel}” or more, or ask for less', '“in {n} {vessel}” oder mehr schreiben, oder weniger verlangen'],
+  [
+    'write “{words}”, as deep as its time was given for, or ask for more',
+    '„{words}“ schreiben, so hoch wie das, wofür die Zeit gilt, oder mehr verlangen',
+  ],
   ['write “in {n} {vessel}”, or ask for more', '“in {n} {vessel}” schreiben, oder mehr verlangen'],
   ['name a smaller vessel, or ask for more', 'eine kleinere Form nennen, oder mehr verlangen'],
   [
