@@ -36,6 +36,8 @@ export class JobHeat {
   readonly full: Int32Array
   /** The dose with which something in the oven breaks nothing, °C·min (see `reach`). */
   readonly #least: Float64Array
+  /** The dose with which each was last judged to be done: its goal, and less only of what is drawn too cool. */
+  readonly #enough: Float64Array
   readonly #jobs: JobFigures
   readonly #laid: LaidRows
   readonly #curve: LoadedCurve
@@ -55,6 +57,7 @@ export class JobHeat {
     this.stale = new Uint8Array(n).fill(1)
     this.full = new Int32Array(n)
     this.#least = new Float64Array(n)
+    this.#enough = Float64Array.from(jobs.goal)
   }
 
   /**
@@ -101,6 +104,7 @@ export class JobHeat {
       if (now < coolest && dose >= jobs.needed[u]!) goal = Math.min(goal, dose)
     }
     this.stale[u] = 0
+    this.#enough[u] = goal
     if (dose < goal) {
       if (!jobs.fixed[u]) violation += Math.min(missing, 200 + missing * (1 - dose / goal))
       else {
@@ -132,8 +136,7 @@ export class JobHeat {
 
   /** True where a job has the dose it needs when it is drawn, as the layout has it. */
   isDone(u: number): boolean {
-    const {goal, needed, fixed} = this.#jobs
-    return this.own[4 * u + 1]! >= (fixed[u] ? needed[u]! : goal[u]!)
+    return this.own[4 * u + 1]! >= this.#enough[u]!
   }
 
   /** Keep no more than the margin above each dish's lower limit and dose: what was in hand is needed to place the day at all. */

@@ -49,7 +49,7 @@ const ROUGHLY = 0.3
 
 /** True when what is in the oven has the dose it needs at a minute, in a part of the floor, and is not too cool; what rounding takes is granted. */
 export function hasDose(job: Job, curve: Curve, z: number, to: number, lit: number): boolean {
-  return !isCool(job, curve, z, to) && hasHeat(job, curve, z, to, lit)
+  return !endsCool(job, curve, z, to) && hasHeat(job, curve, z, to, lit)
 }
 
 /** True when what is in the oven has had the heat it needs at a minute, in a part of the floor, however cool that is by then. */
@@ -64,10 +64,11 @@ export function hasHeat({dish: {need}, since}: Job, curve: Curve, z: number, to:
 export function leftToCool(job: Job, curve: Curve, zones: readonly number[], to: number, lit: number): boolean {
   const {need} = job.dish
   const has = (z: number): number => doseBetween(curve, need, z, job.since! - lit, to - rules.tick)
-  return zones.some((z) => isCool(job, curve, z, to)) && zones.every((z) => has(z) >= doseNeeded(need))
+  return zones.some((z) => endsCool(job, curve, z, to)) && zones.every((z) => has(z) >= doseNeeded(need))
 }
 
-function isCool({dish: {need}}: Job, curve: Curve, z: number, to: number): boolean {
+/** True when what is in the oven is drawn from a part of the floor that is too cool for it by then; what rounding takes is granted. */
+export function endsCool({dish: {need}}: Job, curve: Curve, z: number, to: number): boolean {
   return celsiusAt(curve, z, to) < need.endLow - ROUGHLY
 }
 

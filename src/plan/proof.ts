@@ -3,7 +3,7 @@ import type {ChoiceLimits} from './choices.js'
 import {type Curve, curveOf, whereIndex} from './curve.js'
 import {eventsOf} from './events.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
-import {hasHeat, keeps, leftToCool, stayed} from './keeps.js'
+import {endsCool, hasHeat, keeps, leftToCool, stayed} from './keeps.js'
 import type {Laid, Refusal} from './laid.js'
 import type {Light} from './laying-out.js'
 import type {Layout} from './layout.js'
@@ -120,7 +120,8 @@ export class Proof {
           !under &&
           !layout.heldBack(u) &&
           (stayed(job, curve, zones, to, lit) || (layout.isDone(u) && leftToCool(job, curve, zones, to, lit)))
-        const ill = layout.hemmedIn(u) || under || over
+        const cool = layout.isDone(u) && zones.some((z) => endsCool(job, curve, z, to))
+        const ill = layout.hemmedIn(u) || under || over || cool
         if (over) burned.push(u)
         if (under) short.push(u)
         if (ill && !giveUp) wrong.add(u)
