@@ -21,10 +21,8 @@ describe('a vessel whose size only its name tells', () => {
     const {footprint} = dish.vessel
     expect(footprint.shape === 'circle' && footprint.diameter).toBeLessThan(0.19)
     expect(dish.inferred.find(({field}) => field === 'vessel')?.why).toMatch(
-      /^the receipt says no size; so large that its .* fill it, in place of pie plate 9 1\/2 x 2 1\/2 in$/,
+      /^the receipt says no size; so large that its .* fill it$/,
     )
-    // A cook has another vessel to look for than the translation says, so that is told with the amounts.
-    expect(dish.sized.find(({field}) => field === 'vessel')?.value).toBe(dish.vessel.name)
     // In a dish of nine and a half inches it would be a tenth of an hour.
     expect(dish.need.minutes.low).toBeGreaterThan(20)
   })
@@ -35,17 +33,6 @@ describe('a vessel whose size only its name tells', () => {
     expect(planned(carrots.replace('- 150 g carrots', '- carrots'), '2 dishes').dish.vessel.name).toBe(
       'pie plate 9 1/2 x 2 1/2 in',
     )
-  })
-  it('is of dough filled half, for it rises, in a pot too', () => {
-    const bread =
-      '# Brown Bread\n\n- 500 g Indian meal\n- 400 g rye meal\n- 700 g molasses\n- 950 g milk\n- 100 g yeast\n\nLet it stand two hours. Bake in two deep iron pots five hours.\n'
-    const {dish} = planned(bread, '2 loaves')
-    const {footprint, height, halfThickness} = dish.vessel
-    const wide = footprint.shape === 'circle' ? footprint.diameter - 0.02 : 0
-    // 1.325 kg of dough at 1.1 kg/l is 1.2 litres, of a pot of at least twice that; pots hold nine tenths of their cylinder.
-    expect((Math.PI / 4) * wide ** 2 * (height - 0.02) * 0.9 * 1000).toBeGreaterThan(2.2)
-    expect((2 * halfThickness) / (height - 0.02)).toBeLessThan(0.6)
-    expect(dish.sized.find(({field}) => field === 'vessel')?.why).toMatch(/in place of crock 10 x 5 in$/)
   })
   it('does not stretch the time of its kind', () => {
     const pie = (dish: string): string => `# Plum pie\n\n- 2 kg plums\n- 300 g flour\n- 100 g butter\n\nBake it in a ${dish}.\n`

@@ -383,7 +383,7 @@ export const vessels: readonly VesselRow[] = [
     'crock',
     round(8, 7),
     'common-practice',
-    'About five and a half US quarts to the brim, of the larger ones; they are sold from two quarts up.',
+    'About three quarts.',
   ),
   row(
     'crock',

@@ -15,8 +15,7 @@ const deepestTart = 0.05
 
 /** How a vessel is filled with what is of a kind: the row of the tables above. */
 export function fillingOf(size: VesselSize, kind: KindFigures): keyof typeof filled {
-  // A pot of dough is filled as a tin of it is: it rises.
-  if (size.shape === 'pie plate' || (size.shape === 'crock' && kind.dough === undefined)) return size.shape
+  if (size.shape === 'pie plate' || size.shape === 'crock') return size.shape
   // A tart or a quiche comes up to the rim of its tin, as a pie does.
   if (kind.filled === true && size.shape === 'round' && size.height <= deepestTart) return 'pie plate'
   if (kind.dough !== undefined) return 'dough'

@@ -1,9 +1,8 @@
 import type {Range} from '../lexicon/schema.js'
 import type {Inferred, Receipt} from '../receipt/types.js'
 import type {Asked, NamedWithSize} from './amount-phrase.js'
-import {asLargeAsFilled, deepEnough} from './as-filled.js'
 import {type BatchMass, batchMass} from './batch-mass.js'
-import {takes} from './holding.js'
+import {holds, plainly, takes} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
 import {feedsOf, type Makes, makes} from './makes.js'
 import {asWide, instead} from './other-vessel.js'
@@ -12,6 +11,7 @@ import {kilograms} from './reason-figures.js'
 import type {Say, Sizing} from './sizing.js'
 import {asTray} from './tray.js'
 import type {DayAmount, Vessel} from './types.js'
+import {isFree, isSheet, spreadOf} from './vessel.js'
 import {inHalves, inInches, vesselName} from './vessel-written.js'
 import {tinFor, unweighedWhole, type Whole, wholeOf} from './whole-piece.js'
 
@@ -82,7 +82,7 @@ export function inVessels(
   }
   const first = makes(receipt, kind, guessed, mass)
   const once = whole === null ? deepEnough(guessed, first, receipt, kind, mass) : {written: guessed, asWritten: first}
-  const {written, asWritten} = whole !== null ? once : asLargeAsFilled(once, receipt, kind, {mass, open})
+  const {written, asWritten} = open || whole !== null ? once : smallEnough(once, receipt, kind, mass)
   const own = asStated(written, receipt, kind, asWritten, mass)
   const wide = across === undefined ? undefined : asWide(own, across)
   if (wide === null) {
@@ -154,4 +154,67 @@ function withPieces(usual: Shape, whole: NonNullable<Shape['whole']>): Shape & {
   const size = inHalves(tinFor(whole, usual.size), inches)
   const name = vesselName(size, inches)
   return {...usual, size, name, stated: true, whole, why: 'the receipt says no size; so large that what goes in whole lies in it'}
+}
+
+/** A tin no deeper than this share of its width, where only the mixture tells how deep. Common practice, no source. */
+const deepest = 0.6
+
+/**
+ * A vessel of which only the depth is assumed, and that plainly takes less than the receipt puts into it, as deep as that fills: the receipt
+ * bakes in one that is deep enough. As it was where no tin is so deep.
+ */
+function deepEnough(
+  written: Shape & {readonly why?: string},
+  asWritten: Makes,
+  receipt: Receipt,
+  kind: KindFigures,
+  mass: Range | null,
+): Pick<InVessels, 'written' | 'asWritten'> {
+  const {size} = written
+  const times = asWritten.each / takes(size, kind)
+  const inches = inInches(written.name)
+  const step = inches ? 0.00635 : 0.005
+  const height = Math.ceil((size.height * times) / step - 1e-6) * step
+  if (written.anyDepth !== true || mass === null || times <= plainly) return {written, asWritten}
+  const deep = {...size, height}
+  const name = vesselName(deep, inches)
+  const shape = {
+    ...written,
+    size: deep,
+    name,
+    why: `the receipt says no depth; so deep that its ${kilograms(asWritten.each)} go in`,
+  }
+  const made = makes(receipt, kind, shape, mass)
+  const fits = height <= deepest * (size.across ?? size.width ?? 0) && made.vessels === asWritten.vessels
+  return fits ? {written: shape, asWritten: made} : {written, asWritten}
+}
+
+/** Less than this share of what fills a vessel is for a smaller one, where only its name is known. Common practice, no source. */
+const hardly = 0.5
+/** No vessel is taken smaller than that across, m. */
+const narrowest = 0.06
+
+/** A vessel of which nobody says the size, and that what the receipt makes hardly fills, as large as that does fill. */
+function smallEnough(
+  {written, asWritten}: Pick<InVessels, 'written' | 'asWritten'>,
+  receipt: Receipt,
+  kind: KindFigures,
+  mass: Range | null,
+): Pick<InVessels, 'written' | 'asWritten'> {
+  const {size} = written
+  const share = asWritten.each / holds(size, kind)
+  if (written.anySize !== true || written.tray === true || mass === null || isSheet(size) || isFree(size) || share >= hardly)
+    return {written, asWritten}
+  const inches = inInches(written.name)
+  const small = inHalves(spreadOf(size, share), inches)
+  if ((small.across ?? small.width ?? 0) < narrowest) return {written, asWritten}
+  const shape = {
+    ...written,
+    size: small,
+    name: vesselName(small, inches),
+    stated: true,
+    why: `the receipt says no size; so large that its ${kilograms(asWritten.each)} fill it`,
+  }
+  const made = makes(receipt, kind, shape, mass)
+  return made.vessels === asWritten.vessels ? {written: shape, asWritten: made} : {written, asWritten}
 }

@@ -43,7 +43,6 @@ export function sizeNotes(filled: Filled, heat: readonly Inferred[]): SizeNotes 
 /** Why the vessel stands in the place of the receipt's own; nothing where it does not. */
 function inPlace({other, shape, written, kind}: InVessels): readonly Inferred[] {
   if (other !== null) return other.holds === undefined ? [other.why] : [other.why, other.holds]
-  if (shape.why !== undefined) return [{field: 'vessel', value: shape.name, why: shape.why}]
   return shape.unknown === undefined ? [] : [unknownVessel(written, shape.unknown, kind)]
 }
 
@@ -52,7 +51,7 @@ function withVessel(inferred: readonly Inferred[], replaced: readonly Inferred[]
   const guess = inferred.findIndex((one) => one.field === 'vessel')
   const others = inferred.filter((_, i) => i !== guess)
   if (other !== null) return [...others, ...replaced]
-  if (shape.why !== undefined) return [...others, ...replaced]
+  if (shape.why !== undefined) return [...others, {field: 'vessel', value: shape.name, why: shape.why}]
   if (shape.unknown !== undefined) return [...inferred, ...replaced]
   if (shape.stated || guess >= 0) return [...inferred]
   return [...inferred, {field: 'vessel', value: shape.name, why: `the receipt names none; usual for ${kind.title.toLowerCase()}`}]

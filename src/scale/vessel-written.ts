@@ -48,12 +48,11 @@ export function vesselName(size: VesselSize, inches: boolean): string {
   return `${shapeName(size)} ${sizes.map((one) => written(one, inches)).join(' x ')}`
 }
 
-/** A vessel whose sizes are the nearest half inches or half centimetres, or the next above. */
-export function inHalves(size: VesselSize, inches: boolean, to: 'near' | 'up' = 'near'): VesselSize {
+/** A vessel whose sizes are the nearest half inches or half centimetres. */
+export function inHalves(size: VesselSize, inches: boolean): VesselSize {
   const half = (inches ? INCH : CENTIMETRE) / 2
   const {shape, across, length = 0, width = 0, height} = size
-  const near = (metres: number): number =>
-    half * Math.max(1, to === 'up' ? Math.ceil(metres / half - 1e-6) : Math.round(metres / half))
+  const near = (metres: number): number => half * Math.max(1, Math.round(metres / half))
   const sides = across === undefined ? {length: near(length), width: near(width)} : {across: near(across)}
   return {shape, ...sides, height: near(height)}
 }

@@ -716,8 +716,8 @@ const sentences: Book['sentences'] = [
     'das Rezept sagt „{words}“ und keine Größe; üblich für diese Art ({source:source})',
   ],
   [
-    'the receipt says no size; so large that its {weight} fill it, in place of {vessel}',
-    'das Rezept sagt keine Größe; so groß, dass seine {weight:text} sie füllen, statt {vessel:text}',
+    'the receipt says no size; so large that its {weight} fill it',
+    'das Rezept sagt keine Größe; so groß, dass seine {weight:text} sie füllen',
   ],
   [
     'the receipt names no vessel; its {n} min are for a shallower one than usual for {kind}; its size is from memory',
