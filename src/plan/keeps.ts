@@ -57,14 +57,9 @@ export function hasHeat({dish: {need}, since}: Job, curve: Curve, z: number, to:
   return doseBetween(curve, need, z, since! - lit, to) >= doseNeeded(need) * (1 - 2 * rules.doseWanting)
 }
 
-/**
- * True when what is in the oven is drawn from a part of the floor that is too cool for it by then, though all of it had its heat an opening
- * before: what wants heat still waits for it, however cool.
- */
-export function leftToCool(job: Job, curve: Curve, zones: readonly number[], to: number, lit: number): boolean {
-  const {need} = job.dish
-  const has = (z: number): number => doseBetween(curve, need, z, job.since! - lit, to - rules.tick)
-  return zones.some((z) => endsCool(job, curve, z, to)) && zones.every((z) => has(z) >= doseNeeded(need))
+/** True when all of what is in the oven had its heat an opening before a minute: what has not, waits for it, however cool. */
+export function hadHeat({dish: {need}, since}: Job, curve: Curve, zones: readonly number[], to: number, lit: number): boolean {
+  return zones.every((z) => doseBetween(curve, need, z, since! - lit, to - rules.tick) >= doseNeeded(need))
 }
 
 /** True when what is in the oven is drawn from a part of the floor that is too cool for it by then; what rounding takes is granted. */

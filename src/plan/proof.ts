@@ -3,7 +3,7 @@ import type {ChoiceLimits} from './choices.js'
 import {type Curve, curveOf, whereIndex} from './curve.js'
 import {eventsOf} from './events.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
-import {endsCool, hasHeat, keeps, leftToCool, stayed} from './keeps.js'
+import {endsCool, hadHeat, hasHeat, keeps, stayed} from './keeps.js'
 import type {Laid, Refusal} from './laid.js'
 import type {Light} from './laying-out.js'
 import type {Layout} from './layout.js'
@@ -116,11 +116,9 @@ export class Proof {
         const to = t.e * rules.tick + layout.phase
         const zones = [...new Set((job.stood ?? []).map((v) => whereIndex(v.zone)))]
         const under = layout.isDone(u) && zones.some((z) => !hasHeat(job, curve, z, to, lit))
-        const over =
-          !under &&
-          !layout.heldBack(u) &&
-          (stayed(job, curve, zones, to, lit) || (layout.isDone(u) && leftToCool(job, curve, zones, to, lit)))
         const cool = layout.isDone(u) && zones.some((z) => endsCool(job, curve, z, to))
+        const left = stayed(job, curve, zones, to, lit) || (cool && hadHeat(job, curve, zones, to, lit))
+        const over = !under && !layout.heldBack(u) && left
         const ill = layout.hemmedIn(u) || under || over || cool
         if (over) burned.push(u)
         if (under) short.push(u)

@@ -130,12 +130,11 @@ const heldWhy = (says: string, holds: Range, source: string | null): string =>
 /** The vessel that front matter states by what it holds, with its sizes; nothing where it states none so. */
 function heldByFacts({vessel}: ReceiptFacts, by: MeasuredBy): Inferred[] {
   const read = vessel === undefined ? null : readVessel(vessel, by)
-  if (read === null || !read.ok || read.holds === undefined) return []
-  const inches = !/lit|\d ?(?:ml|cl|dl|l)\b/i.test(vessel!)
+  if (read === null || !read.ok || read.holds === undefined || read.measure === undefined) return []
   return [
     {
       field: 'vessel',
-      value: heldAsStated(read.value, inches),
+      value: heldAsStated(read.value, read.measure),
       why: heldWhy(`its front matter says “${vessel!}”`, read.holds, read.depthFrom ?? null),
     },
   ]

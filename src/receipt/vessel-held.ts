@@ -37,8 +37,13 @@ const METRIC = /litre$/
 /** By so much of what it holds the quarter inches may differ that its sizes are written in; by more, and they are written in centimetres. */
 const NEARLY = 0.05
 
-/** A vessel whose sizes are reckoned from what it holds, as front matter writes it. */
-export function heldAsStated(size: VesselSize, inches: boolean): string {
+/**
+ * A vessel whose sizes are reckoned from what it holds, as front matter writes it: in inches, or in centimetres where that is said in litres.
+ *
+ * @param measure id of the measure in which it is said
+ */
+export function heldAsStated(size: VesselSize, measure: string): string {
+  const inches = !METRIC.test(measure)
   const value = asStated(size, inches)
   const read = inches ? readVessel(value) : null
   const near = read !== null && read.ok && Math.abs(brimVolume(read.value) / brimVolume(size) - 1) <= NEARLY
@@ -59,7 +64,7 @@ export function vesselHeld(
       brim === null ? null : sizeHolding(held.row, shapeNamed(text(held.name.from, held.name.to)), brim.millilitres.likely)
     if (brim === null || size === null) continue
     return {
-      value: heldAsStated(size, !METRIC.test(held.measure)),
+      value: heldAsStated(size, held.measure),
       said: text(held.from, held.to),
       depthFrom: held.row.source,
       holds: brim.millilitres,

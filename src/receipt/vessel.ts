@@ -51,6 +51,8 @@ export type VesselResult =
       readonly anyDepth?: true
       /** What it holds to the brim, ml, where that is said and its sizes are reckoned from it. */
       readonly holds?: Range
+      /** Id of the measure in which that is said. */
+      readonly measure?: string
     }
   | {readonly ok: false; readonly reason: string; readonly suggest: string}
 
@@ -109,7 +111,7 @@ export function readVessel(text: string, by: MeasuredBy = UNKNOWN): VesselResult
     const brim = heldMillilitres(held, by)
     const size = brim === null ? null : sizeHolding(held.row, named, brim.millilitres.likely)
     if (size === null) return {ok: false, reason: `“${text}” holds what no vessel does`, suggest: example}
-    return {ok: true, value: size, name: text.trim(), depthFrom: held.row.source, holds: brim!.millilitres}
+    return {ok: true, value: size, name: text.trim(), depthFrom: held.row.source, holds: brim!.millilitres, measure: held.measure}
   }
   if (found.length === 0 && row !== null && rowShape !== null && (named === null || named === rowShape)) {
     const own = sized(rowShape, sizesOf(row))

@@ -127,8 +127,8 @@ function vesselsIn(plain: string): {count: number | null; vessel: NonNullable<As
   if (!sizeIn.test(rest) && !volumeIn.test(rest)) return null
   const read = readVessel(rest, {year: MODERN_YEAR, place: null})
   if (!read.ok || read.unknown !== undefined) return null
-  if (read.holds !== undefined) {
-    const name = heldAsStated(read.value, !/lit|\d ?(?:ml|cl|l)\b/.test(rest))
+  if (read.holds !== undefined && read.measure !== undefined) {
+    const name = heldAsStated(read.value, read.measure)
     const vessel = {size: read.value, name, holds: {said: rest, brim: volumeText(read.holds)}}
     return {count: many ?? (text === plain ? null : 1), vessel}
   }
